@@ -1,0 +1,60 @@
+import { meterLimits } from '../../tables/devices/meters.ts';
+import { rules } from '../../tables/rules.ts';
+import { lookUp } from '../../tables/look-up.ts';
+import type { Network } from '../network/network.ts';
+import type { Solution } from '../network/solution.ts';
+import type { Finding } from './finding.ts';
+
+/** Meters beyond their safe maximum, and other devices beyond the last point of their curve. */
+export function judgeDevices(network: Network, solution: Solution): Finding[] {
+  const findings: Finding[] = [];
+  for (const { device, run: at, curve } of network.devices) {
+    const run = network.runs[at]!.id;
+    const flow = solution.flow[at]!;
+    if (device.device === 'meter') {
+      const limit = lookUp(meterLimits, device.size, 'safeMaximum');
+      if (flow <= limit.value) continue;
+      findings.push({
+        code: 'meter-over-maximum',
+        severity: 'error',
+        source: limit,
+        run,
+        size: device.size,
+        flow,
+        limit: limit.value,
+      });
+      continue;
+    }
+    const last = curve.flow.at(-1);
+    // A valve given by its Cv has one point and holds at any flow.
+    if (last === undefined || curve.flow.length === 1 || flow <= last) continue;
+    findings.push({ code: 'curve-exceeded', severity: 'warning', source: rules.curveRange, run, flow, limit: last });
+  }
+  return findings;
+}
+
+/** A service that asks more than the well pump gives, or more units than the demand table lists. */
+export function judgeSource(network: Network, solution: Solution): Finding[] {
+  const findings: Finding[] = [];
+  const { supply, demandTable } = network;
+  const run = network.runs[0]!.id;
+  const flow = solution.flow[0]!;
+  if (supply.kind === 'well' && supply.pumpFlow !== undefined && flow > supply.pumpFlow.si) {
+    const limit = supply.pumpFlow.si;
+    findings.push({ code: 'pump-short', severity: 'warning', source: rules.pumpFlow, run, flow, limit });
+  }
+  const last = demandTable.tank.units.at(-1)!;
+  const units = solution.units[0]!;
+  if (units > last) {
+    const { source, at, verified } = demandTable.tank.from;
+    findings.push({
+      code: 'demand-beyond-table',
+      severity: 'warning',
+      source: { source, at, verified },
+      run,
+      units,
+      limit: last,
+    });
+  }
+  return findings;
+}

@@ -1,0 +1,92 @@
+import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
+import { profiles } from '../../tables/profiles.ts';
+import { citeValue } from '../../tables/look-up.ts';
+import { deviceOf } from '../network/device-of.ts';
+import type { Network } from '../network/network.ts';
+import type { InletResult } from '../network/report.ts';
+import type { Finding } from './finding.ts';
+
+/** Developed length (m) and content (m3) of the hot pipe from the heater to the end of each hot run; else 0. */
+export function hotReach(network: Network): { length: Float64Array; volume: Float64Array } {
+  const { size, hot, parent } = network;
+  const length = new Float64Array(size);
+  const volume = new Float64Array(size);
+  for (let at = 1; at < size; at++) {
+    if (hot[at] === 0) continue;
+    const above = parent[at]!;
+    // A second heater on the way starts the count afresh: the water behind it is hot from there.
+    const fresh = deviceOf(network, above)?.device === 'heater';
+    length[at] = (fresh ? 0 : length[above]!) + network.length[at]!;
+    volume[at] = (fresh ? 0 : volume[above]!) + network.length[at]! / network.velocityPerFlow[at]!;
+  }
+  return { length, volume };
+}
+
+/** Hot runs that are longer, or hold more water, than the basis allows between heater and tap. */
+export function judgeHotReach(network: Network): Finding[] {
+  const { hotLength, hotVolume } = profiles[network.basis.profile].limits;
+  const longest = citeValue(hotLength);
+  const largest = citeValue(hotVolume);
+  const reach = hotReach(network);
+  const findings: Finding[] = [];
+  for (const { fixture, side, run: at } of network.inlets) {
+    if (side !== 'hot') continue;
+    const place = { run: network.runs[at]!.id, fixture: fixture.id };
+    const length = reach.length[at]!;
+    const volume = reach.volume[at]!;
+    if (length > longest.value) {
+      findings.push({
+        code: 'hot-length-long',
+        severity: 'error',
+        source: longest,
+        ...place,
+        length,
+        limit: longest.value,
+      });
+    }
+    if (volume > largest.value) {
+      findings.push({
+        code: 'hot-volume-large',
+        severity: 'note',
+        source: largest,
+        ...place,
+        volume,
+        limit: largest.value,
+      });
+    }
+  }
+  return findings;
+}
+
+/** Mixing valves whose hot and cold are left with pressures too far apart. */
+export function judgeMixing(network: Network, inlets: readonly InletResult[]): Finding[] {
+  const limit = citeValue(profiles[network.basis.profile].limits.hotColdApart);
+  const cold = new Map<string, number>();
+  for (const { inlet, residual } of inlets) if (inlet.side === 'cold') cold.set(inlet.fixture.id, residual);
+  const findings: Finding[] = [];
+  for (const { inlet, residual: hot } of inlets) {
+    const kind: FixtureKind = fixtureKinds[inlet.fixture.kind];
+    const other = cold.get(inlet.fixture.id);
+    if (inlet.side !== 'hot' || !kind.mixing || other === undefined) continue;
+    if (Math.abs(hot - other) <= limit.value) continue;
+    findings.push({
+      code: 'hot-cold-apart',
+      severity: 'warning',
+      source: limit,
+      fixture: inlet.fixture.id,
+      cold: other,
+      hot,
+      limit: limit.value,
+    });
+  }
+  return findings;
+}
+
+/** The usual caution where stored water is hot enough to scald. */
+export function judgeScald(network: Network): Finding[] {
+  const limit = citeValue(profiles[network.basis.profile].limits.scaldTemperature);
+  const temperature = network.basis.hotTemperature.si;
+  const anyHot = network.inlets.some(({ side }) => side === 'hot');
+  if (!anyHot || temperature <= limit.value) return [];
+  return [{ code: 'hot-water-scalds', severity: 'note', source: limit, temperature, limit: limit.value }];
+}

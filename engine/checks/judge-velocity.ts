@@ -1,0 +1,55 @@
+import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
+import { profiles } from '../../tables/profiles.ts';
+import { rules } from '../../tables/rules.ts';
+import { lookUp } from '../../tables/look-up.ts';
+import type { Cited } from '../../tables/table.ts';
+import { velocity as velocityFormula } from '../hydraulics/velocity.ts';
+import { lossAlone } from '../network/loss-alone.ts';
+import type { Network } from '../network/network.ts';
+import type { Solution } from '../network/solution.ts';
+import type { Finding, Mend, Rule } from './finding.ts';
+
+/** The velocity limit of a run, m/s: the job's own, else its material's, cold or hot. */
+export function velocityLimit(network: Network, at: number): { value: number; source: Cited | Rule } {
+  const { basis } = network;
+  const side = network.hot[at] === 1 ? 'hot' : 'cold';
+  const typed = side === 'hot' ? basis.velocityHot : basis.velocityCold;
+  if (typed !== undefined) return { value: typed.si, source: rules.ownVelocity };
+  const cited = lookUp(profiles[basis.profile].velocityLimits, network.runs[at]!.material, side);
+  return { value: cited.value, source: cited };
+}
+
+/** Runs in which the water is too fast, each with the least size that slows it enough. */
+export function judgeVelocity(network: Network, solution: Solution): Finding[] {
+  const findings: Finding[] = [];
+  for (let at = 0; at < network.size; at++) {
+    const limit = velocityLimit(network, at);
+    const velocity = solution.velocity[at]!;
+    if (velocity <= limit.value) continue;
+    const mend = mendVelocity(network, solution, at, limit.value);
+    findings.push({
+      code: 'velocity-high',
+      severity: 'error',
+      source: limit.source,
+      run: network.runs[at]!.id,
+      velocity,
+      limit: limit.value,
+      ...(mend === undefined ? {} : { mend }),
+    });
+  }
+  return findings;
+}
+
+function mendVelocity(network: Network, solution: Solution, at: number, limit: number): Mend | undefined {
+  const run = network.runs[at]!;
+  const flow = solution.flow[at]!;
+  const table = pipeDimensions[run.material];
+  const sizes = Object.keys(table.rows);
+  const size = sizes
+    .slice(sizes.indexOf(run.size) + 1)
+    .find((larger) => velocityFormula.compute({ Q: flow, d: lookUp(table, larger, 'bore').value }) <= limit);
+  if (size === undefined) return undefined;
+  const { pipe, fittings } = lossAlone(network, at, size, flow);
+  const gain = solution.pipeLoss[at]! + solution.fittingLoss[at]! - pipe - fittings;
+  return { do: 'larger-pipe', run: run.id, size, gain, mends: true };
+}

@@ -1,0 +1,53 @@
+import type { CurveTable } from '../../tables/table.ts';
+import { toSI } from '../../tables/units/definitions.ts';
+
+/** Fixture units against flow (m3/s), rows rising. */
+export interface DemandColumn {
+  readonly units: Float64Array;
+  readonly flow: Float64Array;
+  readonly from: CurveTable;
+}
+
+/** The demand table of a basis: the tank column, and the column for runs that serve flushometer valves. */
+export interface DemandTable {
+  readonly tank: DemandColumn;
+  readonly valve: DemandColumn;
+  readonly roundUp: boolean;
+}
+
+export function demandColumnOf(table: CurveTable): DemandColumn {
+  return {
+    units: Float64Array.from(table.points, ([x]) => x),
+    flow: Float64Array.from(table.points, ([, y]) => toSI(y, table.y)),
+    from: table,
+  };
+}
+
+/** Index of the first row that holds at least `units`; the number of rows where none does. */
+export function rowAtOrAbove(column: DemandColumn, units: number): number {
+  let low = 0;
+  let high = column.units.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (column.units[middle]! < units) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * Design flow of `units` by a column of the demand table, m3/s; 0 below the first row, where the fixtures' own
+ * flows decide (see run-demand). Between rows a straight line, or the next row up where the basis rounds. Above the
+ * last row the last step of the table is carried on.
+ */
+export function flowOfUnits(column: DemandColumn, units: number, roundUp: boolean): number {
+  const { units: rows, flow } = column;
+  const last = rows.length - 1;
+  if (units < rows[0]!) return 0;
+  const at = rowAtOrAbove(column, units);
+  if (at <= last && (rows[at] === units || roundUp)) return flow[at]!;
+  const above = Math.min(at, last);
+  const below = above - 1;
+  const slope = (flow[above]! - flow[below]!) / (rows[above]! - rows[below]!);
+  return flow[below]! + slope * (units - rows[below]!);
+}

@@ -1,0 +1,23 @@
+import type { Locator, Source, Verification } from '../../tables/table.ts';
+import type { UnitId } from '../../tables/units/definitions.ts';
+
+export interface FormulaSymbol {
+  readonly unit: UnitId;
+  readonly meaning: string;
+}
+
+/**
+ * One published formula: how it is printed, what its symbols mean and in which units its source prints them, and
+ * its arithmetic in those same units.
+ */
+export interface Formula<S extends string = string> {
+  readonly id: string;
+  readonly title: string;
+  readonly printed: string;
+  readonly source: { readonly source: Source; readonly at: Locator; readonly verified: Verification };
+  readonly symbols: { readonly [symbol in S]: FormulaSymbol };
+  readonly result: FormulaSymbol;
+  readonly note?: string;
+  /** Terms and result in the units that `symbols` and `result` name. */
+  readonly compute: (terms: { readonly [symbol in S]: number }) => number;
+}

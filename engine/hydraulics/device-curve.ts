@@ -1,0 +1,55 @@
+import { deviceCurves, manifoldCv } from '../../tables/devices/curves.ts';
+import { meterLosses } from '../../tables/devices/meters.ts';
+import { lookUp } from '../../tables/look-up.ts';
+import { toSI } from '../../tables/units/definitions.ts';
+import type { Device, LossPoint } from '../job/job.ts';
+import { type Curve, curveOf } from './curve.ts';
+
+const noLoss: Curve = { flow: new Float64Array(), loss: new Float64Array(), from: 'none' };
+
+/** The maker's points as a curve. */
+function makersCurve(points: readonly LossPoint[]): Curve {
+  return {
+    flow: Float64Array.from(points, (point) => point.flow.si),
+    loss: Float64Array.from(points, (point) => point.loss.si),
+    from: 'maker',
+  };
+}
+
+/** Loss of a valve by its Cv, psi = (gpm / Cv)^2, as a curve of one point that scales with the square. */
+function cvCurve(cv: number, from: Curve['from']): Curve {
+  return { flow: Float64Array.of(toSI(cv, 'gpm')), loss: Float64Array.of(toSI(1, 'psi')), from };
+}
+
+/**
+ * Loss against flow of a device: the maker's points where the job has them, else the generic curve of its kind. For
+ * a reducing valve the curve is its fall-off below the set pressure.
+ */
+export function deviceCurve(device: Device): Curve {
+  if ('curve' in device && device.curve !== undefined) return makersCurve(device.curve);
+  switch (device.device) {
+    case 'meter':
+      return curveOf(meterLosses[device.size]!);
+    case 'reducing-valve':
+      return curveOf(deviceCurves['reducing-valve-fall-off']);
+    case 'backflow':
+      return curveOf(deviceCurves[`backflow-${device.type}`]);
+    case 'softener':
+      return curveOf(deviceCurves.softener);
+    case 'filter':
+      return curveOf(deviceCurves.filter);
+    case 'heater':
+      return curveOf(deviceCurves[`heater-${device.type}`]);
+    case 'manifold': {
+      const cited = lookUp(manifoldCv, device.size, 'cv');
+      return cvCurve(cited.printed, cited);
+    }
+    case 'mixing-valve':
+      return device.cv === undefined ? curveOf(deviceCurves['mixing-valve']) : cvCurve(device.cv, 'maker');
+    case 'expansion-tank':
+    case 'arrester':
+      return noLoss;
+    case 'other':
+      return makersCurve(device.curve);
+  }
+}

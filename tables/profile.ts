@@ -1,0 +1,54 @@
+import type { FixtureKindId } from './fixtures/kinds.ts';
+import type { MaterialId } from './pipe/names.ts';
+import type { CurveTable, GridTable, ValueTable } from './table.ts';
+
+/** Where one kind of fixture stands in the tables of a code; `null` where the code prints no such row. */
+export interface FixtureRows {
+  /** Row of the fixture-unit table by use; `null`: the code has none, and the own flow counts as continuous flow. */
+  readonly units: { readonly private: string | null; readonly public: string | null };
+  /** Row of the table of flow and flowing pressure. */
+  readonly outlet: string;
+  /** Row of the table of least supply sizes. */
+  readonly supply: string | null;
+  /** Why a row of another name was taken. */
+  readonly note?: string;
+}
+
+/**
+ * A named set of rules of one code and edition: units and curve belong together, so a basis takes them together.
+ */
+export interface Profile {
+  readonly title: string;
+  readonly edition: string;
+  readonly fixtureUnits: GridTable<string, 'cold' | 'hot' | 'total'>;
+  readonly demandTank: CurveTable;
+  readonly demandValve: CurveTable;
+  readonly outlets: GridTable<string, 'flow' | 'pressure'>;
+  readonly supplySizes: GridTable<string, 'size'>;
+  readonly fixtureRows: { readonly [kind in FixtureKindId]: FixtureRows };
+  /** Rows of `fixtureUnits` for whole groups; `valve` where the group's closet has a flushometer valve. */
+  readonly groupRows: {
+    readonly [group in 'full-bath' | 'half-bath' | 'kitchen' | 'laundry']: {
+      readonly tank: string | null;
+      readonly valve: string | null;
+    };
+  };
+  /** Most flow through a manifold, by its nominal size. */
+  readonly manifoldCapacity: GridTable<string, 'plastic' | 'metallic'>;
+  readonly velocityLimits: GridTable<MaterialId, 'cold' | 'hot'>;
+  readonly limits: {
+    readonly maximumStatic: ValueTable;
+    readonly minimumService: ValueTable;
+    /** Longest individual line under a manifold that may be smaller than the supply table, and the pressure it asks. */
+    readonly homeRunLength: ValueTable;
+    readonly homeRunPressure: ValueTable;
+    readonly homeRunLeastSize: ValueTable;
+    /** Longest developed length of uncirculated hot pipe. */
+    readonly hotLength: ValueTable;
+    readonly hotVolume: ValueTable;
+    readonly hotColdApart: ValueTable;
+    readonly scaldTemperature: ValueTable;
+    /** Where the two friction laws part by more than this on the worst path, it is said. */
+    readonly lawsApart: ValueTable;
+  };
+}
