@@ -1,12 +1,17 @@
 /** The engine's public face: a checked job in, figures, findings and explanations out. Pure; SI throughout. */
-export type * from './job/job.ts';
-export type { Defect, DefectCode } from './network/defect.ts';
+
 export type { Finding, FindingCode, Mend, Rule, Severity } from './checks/finding.ts';
+export { explainAll, explainInlet, explainRun } from './explain/explain.ts';
+export type { Formula } from './explain/formula.ts';
+export type { Explained, Step, Steps } from './explain/step.ts';
+export { figures, type WrittenStep, writeOut } from './explain/write-out.ts';
+export type * from './job/job.ts';
+export { buildNetwork } from './network/build-network.ts';
+export type { Defect, DefectCode } from './network/defect.ts';
+export { ledger } from './network/ledger.ts';
 export type { Inlet, Network } from './network/network.ts';
+export { pathTo } from './network/path.ts';
 export type { InletResult, LedgerLine, Report } from './network/report.ts';
 export type { Solution } from './network/solution.ts';
-export { buildNetwork } from './network/build-network.ts';
-export { ledger } from './network/ledger.ts';
-export { pathTo } from './network/path.ts';
-export { report } from './report.ts';
 export { solve } from './network/solve.ts';
+export { report } from './report.ts';

@@ -11,8 +11,20 @@ export interface Rule {
 
 /** One change that would mend a finding, and what it gains at the place, Pa. */
 export type Mend =
-  | { readonly do: 'larger-pipe'; readonly run: string; readonly size: string; readonly gain: number; readonly mends: boolean }
-  | { readonly do: 'larger-meter'; readonly run: string; readonly size: string; readonly gain: number; readonly mends: boolean }
+  | {
+      readonly do: 'larger-pipe';
+      readonly run: string;
+      readonly size: string;
+      readonly gain: number;
+      readonly mends: boolean;
+    }
+  | {
+      readonly do: 'larger-meter';
+      readonly run: string;
+      readonly size: string;
+      readonly gain: number;
+      readonly mends: boolean;
+    }
   | { readonly do: 'add-reducing-valve' }
   | { readonly do: 'add-expansion-tank' }
   | { readonly do: 'add-shut-off'; readonly run: string }
@@ -27,34 +39,134 @@ interface Common {
 /** One check against a rule: facts only, SI; the sentence is made by the reader's side. `run` is a run's id. */
 export type Finding = Common &
   (
-    | { readonly code: 'residual-short'; readonly fixture: string; readonly inlet: 'cold' | 'hot'; readonly run: string; readonly residual: number; readonly required: number }
-    | { readonly code: 'static-high'; readonly run: string; readonly pressure: number; readonly limit: number }
-    | { readonly code: 'velocity-high'; readonly run: string; readonly velocity: number; readonly limit: number }
+    | {
+        readonly code: 'residual-short';
+        readonly fixture: string;
+        readonly inlet: 'cold' | 'hot';
+        readonly run: string;
+        readonly residual: number;
+        readonly required: number;
+      }
+    | {
+        readonly code: 'static-high';
+        readonly run: string;
+        readonly pressure: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'velocity-high';
+        readonly run: string;
+        readonly velocity: number;
+        readonly limit: number;
+      }
     | { readonly code: 'service-small'; readonly run: string; readonly size: string; readonly least: string }
-    | { readonly code: 'fixture-supply-small'; readonly run: string; readonly fixture: string; readonly size: string; readonly least: string }
-    | { readonly code: 'manifold-over-capacity'; readonly run: string; readonly size: string; readonly flow: number; readonly limit: number }
-    | { readonly code: 'manifold-ports-short'; readonly run: string; readonly ports: number; readonly used: number }
-    | { readonly code: 'home-run-long'; readonly run: string; readonly length: number; readonly limit: number }
-    | { readonly code: 'home-run-pressure-low'; readonly run: string; readonly pressure: number; readonly limit: number }
-    | { readonly code: 'meter-over-maximum'; readonly run: string; readonly size: string; readonly flow: number; readonly limit: number }
+    | {
+        readonly code: 'fixture-supply-small';
+        readonly run: string;
+        readonly fixture: string;
+        readonly size: string;
+        readonly least: string;
+      }
+    | {
+        readonly code: 'manifold-over-capacity';
+        readonly run: string;
+        readonly size: string;
+        readonly flow: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'manifold-ports-short';
+        readonly run: string;
+        readonly ports: number;
+        readonly used: number;
+      }
+    | {
+        readonly code: 'home-run-long';
+        readonly run: string;
+        readonly length: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'home-run-pressure-low';
+        readonly run: string;
+        readonly pressure: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'meter-over-maximum';
+        readonly run: string;
+        readonly size: string;
+        readonly flow: number;
+        readonly limit: number;
+      }
     | { readonly code: 'pump-short'; readonly run: string; readonly flow: number; readonly limit: number }
-    | { readonly code: 'hot-length-long'; readonly run: string; readonly fixture: string; readonly length: number; readonly limit: number }
-    | { readonly code: 'hot-volume-large'; readonly run: string; readonly fixture: string; readonly volume: number; readonly limit: number }
+    | {
+        readonly code: 'hot-length-long';
+        readonly run: string;
+        readonly fixture: string;
+        readonly length: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'hot-volume-large';
+        readonly run: string;
+        readonly fixture: string;
+        readonly volume: number;
+        readonly limit: number;
+      }
     | { readonly code: 'expansion-uncontrolled'; readonly run: string; readonly heater: string }
-    | { readonly code: 'hot-cold-apart'; readonly fixture: string; readonly cold: number; readonly hot: number; readonly limit: number }
-    | { readonly code: 'rating-exceeded'; readonly run: string; readonly pressure: number; readonly temperature: number; readonly limit: number }
+    | {
+        readonly code: 'hot-cold-apart';
+        readonly fixture: string;
+        readonly cold: number;
+        readonly hot: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'rating-exceeded';
+        readonly run: string;
+        readonly pressure: number;
+        readonly temperature: number;
+        readonly limit: number;
+      }
     | { readonly code: 'rating-unknown'; readonly run: string; readonly temperature: number }
-    | { readonly code: 'shut-off-missing'; readonly where: 'main' | 'outdoor' | 'manifold'; readonly run: string }
+    | {
+        readonly code: 'shut-off-missing';
+        readonly where: 'main' | 'outdoor' | 'manifold';
+        readonly run: string;
+      }
     | { readonly code: 'arrester-missing'; readonly run: string; readonly fixture: string }
-    | { readonly code: 'arrester-small'; readonly run: string; readonly size: string; readonly least: string; readonly units: number }
-    | { readonly code: 'laws-apart'; readonly run: string; readonly hazenWilliams: number; readonly darcyWeisbach: number }
+    | {
+        readonly code: 'arrester-small';
+        readonly run: string;
+        readonly size: string;
+        readonly least: string;
+        readonly units: number;
+      }
+    | {
+        readonly code: 'laws-apart';
+        readonly run: string;
+        readonly hazenWilliams: number;
+        readonly darcyWeisbach: number;
+      }
     | { readonly code: 'pressure-negative'; readonly run: string; readonly pressure: number }
     | { readonly code: 'curve-exceeded'; readonly run: string; readonly flow: number; readonly limit: number }
-    | { readonly code: 'height-mismatch'; readonly run: string; readonly fixture: string; readonly piped: number; readonly scheduled: number }
+    | {
+        readonly code: 'height-mismatch';
+        readonly run: string;
+        readonly fixture: string;
+        readonly piped: number;
+        readonly scheduled: number;
+      }
     | { readonly code: 'dead-end'; readonly run: string }
     | { readonly code: 'hot-water-scalds'; readonly temperature: number; readonly limit: number }
     | { readonly code: 'hose-outlets'; readonly fixtures: readonly string[] }
-    | { readonly code: 'demand-beyond-table'; readonly run: string; readonly units: number; readonly limit: number }
+    | {
+        readonly code: 'demand-beyond-table';
+        readonly run: string;
+        readonly units: number;
+        readonly limit: number;
+      }
   );
 
 export type FindingCode = Finding['code'];

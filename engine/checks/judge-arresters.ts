@@ -1,7 +1,7 @@
 import { arresterSizes } from '../../tables/devices/arresters.ts';
-import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
-import { rules } from '../../tables/rules.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { lookUp } from '../../tables/look-up.ts';
+import { rules } from '../../tables/rules.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';

@@ -1,6 +1,6 @@
 import { meterLimits } from '../../tables/devices/meters.ts';
-import { rules } from '../../tables/rules.ts';
 import { lookUp } from '../../tables/look-up.ts';
+import { rules } from '../../tables/rules.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
@@ -28,7 +28,14 @@ export function judgeDevices(network: Network, solution: Solution): Finding[] {
     const last = curve.flow.at(-1);
     // A valve given by its Cv has one point and holds at any flow.
     if (last === undefined || curve.flow.length === 1 || flow <= last) continue;
-    findings.push({ code: 'curve-exceeded', severity: 'warning', source: rules.curveRange, run, flow, limit: last });
+    findings.push({
+      code: 'curve-exceeded',
+      severity: 'warning',
+      source: rules.curveRange,
+      run,
+      flow,
+      limit: last,
+    });
   }
   return findings;
 }

@@ -1,6 +1,6 @@
-import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
-import { profiles } from '../../tables/profiles.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { citeValue } from '../../tables/look-up.ts';
+import { profiles } from '../../tables/profiles.ts';
 import { deviceOf } from '../network/device-of.ts';
 import type { Network } from '../network/network.ts';
 import type { InletResult } from '../network/report.ts';

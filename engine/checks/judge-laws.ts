@@ -1,6 +1,6 @@
+import { citeValue } from '../../tables/look-up.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
-import { citeValue } from '../../tables/look-up.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { lossAlone } from '../network/loss-alone.ts';
 import type { Network } from '../network/network.ts';

@@ -1,4 +1,4 @@
-import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { shutOffs } from '../../tables/pipe/names.ts';
 import { rules } from '../../tables/rules.ts';
 import type { Network } from '../network/network.ts';
@@ -19,7 +19,11 @@ export function judgeShutOffs(network: Network): Finding[] {
   while (fed[main.at(-1)!] === 1 && main.at(-1)! + 1 < size) main.push(main.at(-1)! + 1);
   const findings: Finding[] = [];
   const missing = (where: 'main' | 'outdoor' | 'manifold', at: number): void => {
-    const source = { main: rules.mainShutOff, outdoor: rules.outdoorShutOff, manifold: rules.manifoldShutOff }[where];
+    const source = {
+      main: rules.mainShutOff,
+      outdoor: rules.outdoorShutOff,
+      manifold: rules.manifoldShutOff,
+    }[where];
     const run = runs[at]!.id;
     findings.push({
       code: 'shut-off-missing',
@@ -55,6 +59,11 @@ export function judgeHoseOutlets(network: Network): Finding[] {
   });
   if (fixtures.length === 0) return [];
   return [
-    { code: 'hose-outlets', severity: 'note', source: rules.hoseConnection, fixtures: fixtures.map(({ id }) => id) },
+    {
+      code: 'hose-outlets',
+      severity: 'note',
+      source: rules.hoseConnection,
+      fixtures: fixtures.map(({ id }) => id),
+    },
   ];
 }

@@ -1,10 +1,10 @@
+import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
-import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { rules } from '../../tables/rules.ts';
+import { deviceOf } from '../network/device-of.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
-import { deviceOf } from '../network/device-of.ts';
 import type { Finding } from './finding.ts';
 
 /** The service, where it is smaller than the code's least. */
@@ -98,7 +98,8 @@ export function judgeManifolds(network: Network, solution: Solution): Finding[] 
         used: ports,
       });
     }
-    const column = run.material.startsWith('copper') || run.material === 'galvanized' ? 'metallic' : 'plastic';
+    const column =
+      run.material.startsWith('copper') || run.material === 'galvanized' ? 'metallic' : 'plastic';
     if (!hasCell(table, device.size, column)) continue;
     const limit = lookUp(table, device.size, column);
     const flow = solution.flow[at]!;

@@ -1,8 +1,8 @@
-import { pressureRatings } from '../../tables/pipe/ratings.ts';
+import { citeValue } from '../../tables/look-up.ts';
 import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { pressureRatings } from '../../tables/pipe/ratings.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
-import { citeValue } from '../../tables/look-up.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { readCurve } from '../hydraulics/water.ts';
 import type { Network } from '../network/network.ts';
@@ -41,13 +41,21 @@ export function judgeRating(network: Network, solution: Solution): Finding[] {
   for (let at = 0; at < size; at++) {
     const run = network.runs[at]!;
     const temperature = (network.hot[at] === 1 ? basis.hotTemperature : basis.coldTemperature).si;
-    const rating = pressureRatings[run.material].find(({ sizesUpTo }) => nominalSizes[run.size]! <= sizesUpTo);
+    const rating = pressureRatings[run.material].find(
+      ({ sizesUpTo }) => nominalSizes[run.size]! <= sizesUpTo,
+    );
     const above = parent[at]!;
     const start = above < 0 ? solution.supplyStatic : solution.staticPressure[above]!;
     const pressure = Math.max(start, start - solution.elevationLoss[at]!);
     const hottest = rating?.curve.points.at(-1)?.[0];
     if (rating === undefined || hottest === undefined || temperature > toSI(hottest, rating.curve.x) + 1e-9) {
-      findings.push({ code: 'rating-unknown', severity: 'warning', source: rules.rating, run: run.id, temperature });
+      findings.push({
+        code: 'rating-unknown',
+        severity: 'warning',
+        source: rules.rating,
+        run: run.id,
+        temperature,
+      });
       continue;
     }
     const limit = readCurve(rating.curve, temperature);

@@ -1,8 +1,9 @@
+import { lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
-import { lookUp } from '../../tables/look-up.ts';
 import type { Cited } from '../../tables/table.ts';
+import { largerSizes } from '../hydraulics/rising-sizes.ts';
 import { velocity as velocityFormula } from '../hydraulics/velocity.ts';
 import { lossAlone } from '../network/loss-alone.ts';
 import type { Network } from '../network/network.ts';
@@ -44,10 +45,9 @@ function mendVelocity(network: Network, solution: Solution, at: number, limit: n
   const run = network.runs[at]!;
   const flow = solution.flow[at]!;
   const table = pipeDimensions[run.material];
-  const sizes = Object.keys(table.rows);
-  const size = sizes
-    .slice(sizes.indexOf(run.size) + 1)
-    .find((larger) => velocityFormula.compute({ Q: flow, d: lookUp(table, larger, 'bore').value }) <= limit);
+  const size = largerSizes(table.rows, run.size).find(
+    (larger) => velocityFormula.compute({ Q: flow, d: lookUp(table, larger, 'bore').value }) <= limit,
+  );
   if (size === undefined) return undefined;
   const { pipe, fittings } = lossAlone(network, at, size, flow);
   const gain = solution.pipeLoss[at]! + solution.fittingLoss[at]! - pipe - fittings;

@@ -1,12 +1,13 @@
 import { meterLosses } from '../../tables/devices/meters.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
-import { deviceCurve } from '../hydraulics/device-curve.ts';
 import type { Curve } from '../hydraulics/curve.ts';
+import { deviceCurve } from '../hydraulics/device-curve.ts';
+import { largerSizes } from '../hydraulics/rising-sizes.ts';
+import { lossAlone } from '../network/loss-alone.ts';
 import type { Inlet, Network } from '../network/network.ts';
 import { pathTo } from '../network/path.ts';
-import type { Solution } from '../network/solution.ts';
-import { lossAlone } from '../network/loss-alone.ts';
 import { pressureAlong } from '../network/pressure-along.ts';
+import type { Solution } from '../network/solution.ts';
 import type { Mend } from './finding.ts';
 
 /** Trials on one path: the runs that lose most are the ones worth enlarging. */
@@ -36,7 +37,7 @@ export function mendResidual(network: Network, solution: Solution, inlet: Inlet)
   const found: Trial[] = [];
   for (const at of [...path].sort((one, other) => lossOf(other) - lossOf(one)).slice(0, trials)) {
     const run = network.runs[at]!;
-    const size = next(Object.keys(pipeDimensions[run.material].rows), run.size);
+    const [size] = largerSizes(pipeDimensions[run.material].rows, run.size);
     if (size === undefined) continue;
     const outcome = trial(at, lossAlone(network, at, size, solution.flow[at]!));
     found.push({ mend: { do: 'larger-pipe', run: run.id, size, ...outcome }, work: run.length.si });
@@ -44,7 +45,7 @@ export function mendResidual(network: Network, solution: Solution, inlet: Inlet)
   for (const at of path) {
     const run = network.runs[at]!;
     if (run.end === undefined || !('device' in run.end) || run.end.device !== 'meter') continue;
-    const size = next(Object.keys(meterLosses), run.end.size);
+    const [size] = largerSizes(meterLosses, run.end.size);
     if (size === undefined) continue;
     const outcome = trial(at, { curve: deviceCurve({ device: 'meter', size }) });
     found.push({ mend: { do: 'larger-meter', run: run.id, size, ...outcome }, work: 0 });
@@ -54,10 +55,4 @@ export function mendResidual(network: Network, solution: Solution, inlet: Inlet)
   if (mending.length > 0) return mending.reduce((one, other) => (other.work < one.work ? other : one)).mend;
   if (found.length === 0) return undefined;
   return found.reduce((one, other) => (other.mend.gain > one.mend.gain ? other : one)).mend;
-}
-
-/** The size after this one, in the rising order of a table's rows. */
-function next(sizes: readonly string[], size: string): string | undefined {
-  const at = sizes.indexOf(size);
-  return at === -1 ? undefined : sizes[at + 1];
 }

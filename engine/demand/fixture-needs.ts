@@ -1,6 +1,6 @@
-import type { Profile } from '../../tables/profile.ts';
-import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { hasCell, lookUp } from '../../tables/look-up.ts';
+import type { Profile } from '../../tables/profile.ts';
 import type { Cited } from '../../tables/table.ts';
 import type { Fixture, InletSide } from '../job/job.ts';
 
@@ -18,7 +18,10 @@ export function requiredFlow(profile: Profile, fixture: Fixture): { value: numbe
 }
 
 /** Flowing pressure that a fixture needs, Pa, and where that is said: the maker before the code. */
-export function requiredPressure(profile: Profile, fixture: Fixture): { value: number; from: Cited | 'maker' } {
+export function requiredPressure(
+  profile: Profile,
+  fixture: Fixture,
+): { value: number; from: Cited | 'maker' } {
   if (fixture.pressure !== undefined) return { value: fixture.pressure.si, from: 'maker' };
   const cited = lookUp(profile.outlets, profile.fixtureRows[fixture.kind].outlet, 'pressure');
   return { value: cited.value, from: cited };

@@ -1,4 +1,4 @@
-import { fixtureKinds, type FixtureKind } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import type { Profile } from '../../tables/profile.ts';
 import type { Fixture, FixtureGroup, Job } from '../job/job.ts';
 import type { Inlet, UnitSource } from '../network/network.ts';
@@ -61,20 +61,16 @@ export function gatherUnits(
       if (units === undefined) continue;
       ownFlow[run] = flow;
       const each = units.sides[side]!;
-      add(run, count * each.value, { what: 'inlet', fixture, side, count, each });
+      add(run, count * each.value, { what: 'inlet', fixture, side, each });
     }
     if (ends.length === 2) {
       const meeting = meet(ends[0]!.run, ends[1]!.run);
       flowAdded[meeting]! -= count * flow;
       if (units !== undefined) {
-        const parts = count * (units.sides.cold!.value + units.sides.hot!.value);
-        add(meeting, count * units.total.value - parts, {
-          what: 'both sides',
-          fixture,
-          count,
-          total: units.total,
-          parts,
-        });
+        const { total } = units;
+        const { cold, hot } = units.sides;
+        const amount = count * (total.value - cold!.value - hot!.value);
+        add(meeting, amount, { what: 'both sides', fixture, total, cold: cold!, hot: hot! });
       }
     }
   }

@@ -1,6 +1,7 @@
-import { fixtureKinds, type FixtureKind, type FixtureKindId } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, type FixtureKindId, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { hasCell, lookUp } from '../../tables/look-up.ts';
 import type { Profile } from '../../tables/profile.ts';
+import type { Cited } from '../../tables/table.ts';
 import type { Fixture, FixtureGroup, GroupKind, InletSide } from '../job/job.ts';
 import type { Inlet, UnitSource } from '../network/network.ts';
 import { fixtureUnits } from './fixture-needs.ts';
@@ -58,26 +59,24 @@ export function placeGroup(
   if (row === null) return [];
 
   const runs: { cold: number[]; hot: number[] } = { cold: [], hot: [] };
-  const sums = { cold: 0, hot: 0, total: 0 };
+  const own: { cold: Cited[]; hot: Cited[]; total: Cited[] } = { cold: [], hot: [], total: [] };
   for (const fixture of fixtures) {
     const units = fixtureUnits(profile, fixture);
     if (units === undefined) return [];
-    sums.total += units.total.value;
+    own.total.push(units.total);
     for (const { side, run } of members.get(fixture)!) {
       runs[side].push(run);
-      sums[side] += units.sides[side]!.value;
+      own[side].push(units.sides[side]!);
     }
   }
 
   const placed: Placed[] = [];
-  const replace = (run: number, column: 'cold' | 'hot' | 'total'): void => {
+  const replace = (run: number, column: 'cold' | 'hot' | 'total', what: 'group' | 'group ends'): void => {
     const value = lookUp(profile.fixtureUnits, row, column);
-    const parts = sums[column];
-    placed.push({
-      run,
-      amount: value.value - parts,
-      source: { what: 'group', group: group.id, column, value, parts },
-    });
+    const members = own[column];
+    const gain = value.value - members.reduce((sum, member) => sum + member.value, 0);
+    const source = { what, group: group.id, column, value, members };
+    placed.push({ run, amount: what === 'group' ? gain : -gain, source });
   };
   const meetAll = (list: readonly number[]): number => list.reduce((one, other) => meet(one, other));
   const side = (column: InletSide, other: InletSide): void => {
@@ -87,17 +86,11 @@ export function placeGroup(
     // The first run on the way to the street that serves something of the other side as well.
     const until = Math.max(...runs[other].map((run) => meet(from, run)));
     if (until === from) return;
-    replace(from, column);
-    const value = lookUp(profile.fixtureUnits, row, column);
-    const parts = sums[column];
-    placed.push({
-      run: until,
-      amount: parts - value.value,
-      source: { what: 'group ends', group: group.id, column, value, parts },
-    });
+    replace(from, column, 'group');
+    replace(until, column, 'group ends');
   };
   side('cold', 'hot');
   side('hot', 'cold');
-  replace(meetAll([...runs.cold, ...runs.hot]), 'total');
+  replace(meetAll([...runs.cold, ...runs.hot]), 'total', 'group');
   return placed;
 }

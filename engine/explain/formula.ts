@@ -15,9 +15,9 @@ export interface Formula<S extends string = string> {
   readonly title: string;
   readonly printed: string;
   readonly source: { readonly source: Source; readonly at: Locator; readonly verified: Verification };
-  readonly symbols: { readonly [symbol in S]: FormulaSymbol };
+  readonly symbols: { readonly [name in S]: FormulaSymbol };
   readonly result: FormulaSymbol;
   readonly note?: string;
   /** Terms and result in the units that `symbols` and `result` name. */
-  readonly compute: (terms: { readonly [symbol in S]: number }) => number;
+  readonly compute: (terms: { readonly [name in S]: number }) => number;
 }

@@ -5,7 +5,13 @@ import type { Formula } from './formula.ts';
 /** A value with its story, SI. */
 export type Explained =
   /** Somebody typed it. */
-  | { readonly from: 'given'; readonly value: number; readonly unit: UnitId; readonly field: string; readonly typed: string }
+  | {
+      readonly from: 'given';
+      readonly value: number;
+      readonly unit: UnitId;
+      readonly field: string;
+      readonly typed: string;
+    }
   /** A published value. */
   | { readonly from: 'table'; readonly value: number; readonly cite: Cited }
   /** An earlier step. */

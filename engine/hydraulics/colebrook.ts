@@ -45,9 +45,10 @@ export function frictionFactor(Re: number, relativeRoughness: number): number {
 export const darcyFactor = {
   id: 'colebrook',
   title: 'Friction factor, Colebrook',
-  printed: '1/√f = -2 · log10(ε/(3.7 d) + 2.51/(Re √f)); 64/Re up to Re 2000, a straight line from there to Re 4000',
+  printed:
+    '1/√f = -2 · log10(ε/(3.7 d) + 2.51/(Re √f)); 64/Re up to Re 2000, a straight line from there to Re 4000',
   source: {
-    source: sources.colebrook,
+    source: sources['colebrook-1939'],
     at: { section: 'friction factor', checkedOn: '2026-11-25' },
     verified: 'seen',
   },

@@ -8,7 +8,7 @@ export const reynolds = {
   title: 'Reynolds number',
   printed: 'Re = ρ · v · d / μ',
   source: {
-    source: sources.darcyWeisbach,
+    source: sources['darcy-weisbach'],
     at: { section: 'Reynolds number', checkedOn: '2026-11-25' },
     verified: 'seen',
   },
@@ -28,7 +28,7 @@ export const darcyWeisbach = {
   title: 'Friction, Darcy-Weisbach',
   printed: 'R = f · ρ · v² / (2 d)',
   source: {
-    source: sources.darcyWeisbach,
+    source: sources['darcy-weisbach'],
     at: { section: 'head loss in pipes', checkedOn: '2026-11-25' },
     verified: 'seen',
   },

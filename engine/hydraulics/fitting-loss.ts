@@ -1,7 +1,7 @@
+import { hasCell, lookUp } from '../../tables/look-up.ts';
 import { fittingLengths } from '../../tables/pipe/fitting-lengths.ts';
 import { lossCoefficients } from '../../tables/pipe/loss-coefficients.ts';
 import type { FittingKind, JointId, MaterialId } from '../../tables/pipe/names.ts';
-import { hasCell, lookUp } from '../../tables/look-up.ts';
 import type { Cited } from '../../tables/table.ts';
 
 /** How one fitting loses: as metres of its pipe, or K velocity heads where no table prints a length. */

@@ -17,7 +17,7 @@ export const hazenWilliams = {
   title: 'Friction, Hazen-Williams',
   printed: 'h = 0.2083 · (100/C)^1.852 · Q^1.852 / d^4.8655',
   source: {
-    source: sources.hazenWilliams,
+    source: sources['plastic-pipe-manual'],
     at: { section: 'friction loss', checkedOn: '2026-11-25' },
     verified: 'seen',
   },

@@ -11,7 +11,7 @@ export const flowTestCurve = {
   title: 'Street pressure under flow',
   printed: 'p = p_low - (p_s - p_r) · (Q / Q_t)^1.85',
   source: {
-    source: sources.flowTest,
+    source: sources['nfpa-291'],
     at: { section: 'flow test', checkedOn: '2026-11-25' },
     verified: 'memory',
   },

@@ -6,7 +6,11 @@ export const velocity = {
   id: 'velocity',
   title: 'Velocity',
   printed: 'v = Q / (π · d² / 4)',
-  source: { source: sources.continuity, at: { section: 'continuity', checkedOn: '2026-11-25' }, verified: 'seen' },
+  source: {
+    source: sources.continuity,
+    at: { section: 'continuity', checkedOn: '2026-11-25' },
+    verified: 'seen',
+  },
   symbols: {
     Q: { unit: 'm3/s', meaning: 'design flow' },
     d: { unit: 'm', meaning: 'bore' },

@@ -12,7 +12,9 @@ import { pipeArrays } from './pipe-arrays.ts';
 import { placeInlets } from './place-inlets.ts';
 
 /** A network, or every reason why the scheme makes none. */
-export type Built = { readonly ok: true; readonly network: Network } | { readonly ok: false; readonly defects: readonly Defect[] };
+export type Built =
+  | { readonly ok: true; readonly network: Network }
+  | { readonly ok: false; readonly defects: readonly Defect[] };
 
 /**
  * Makes one scheme of a job ready to solve.

@@ -3,6 +3,7 @@ import { manifoldCv } from '../../tables/devices/curves.ts';
 import { meterLosses } from '../../tables/devices/meters.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { type JointId, jointsOf } from '../../tables/pipe/names.ts';
+import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import type { Device, Job, Scheme, Supply } from '../job/job.ts';
 import type { Defect } from './defect.ts';
 
@@ -16,8 +17,10 @@ export function checkNames(job: Job): Defect[] {
   const levels = new Set(job.levels.map(({ id }) => id));
   const groups = new Set(job.groups.map(({ id }) => id));
   for (const { id, level, group } of job.fixtures) {
-    if (level !== undefined && !levels.has(level)) defects.push({ code: 'level-missing', fixture: id, level });
-    if (group !== undefined && !groups.has(group)) defects.push({ code: 'group-missing', fixture: id, group });
+    if (level !== undefined && !levels.has(level))
+      defects.push({ code: 'level-missing', fixture: id, level });
+    if (group !== undefined && !groups.has(group))
+      defects.push({ code: 'group-missing', fixture: id, group });
   }
   return [...defects, ...checkSupply(job.supply)];
 }
@@ -29,7 +32,7 @@ export function checkRuns(scheme: Scheme): Defect[] {
     const { rows } = pipeDimensions[run.material];
     if (!Object.hasOwn(rows, run.size)) {
       const { size, material } = run;
-      defects.push({ code: 'unknown-size', run: run.id, size, material, sizes: Object.keys(rows) });
+      defects.push({ code: 'unknown-size', run: run.id, size, material, sizes: risingSizes(rows) });
     }
     const joints: readonly JointId[] = jointsOf[run.material];
     if (run.joint !== undefined && !joints.includes(run.joint)) {
@@ -55,9 +58,9 @@ function checkDevice(run: string, device: Device): Defect[] {
 function sizesOf(device: Device): string[] | undefined {
   switch (device.device) {
     case 'meter':
-      return Object.keys(meterLosses);
+      return risingSizes(meterLosses);
     case 'manifold':
-      return Object.keys(manifoldCv.rows);
+      return risingSizes(manifoldCv.rows);
     case 'arrester':
       return Object.keys(arresterSizes.rows);
     default:

@@ -14,14 +14,47 @@ export type Defect =
   | { readonly code: 'several-services'; readonly runs: readonly string[] }
   | { readonly code: 'parent-missing'; readonly run: string; readonly from: string }
   | { readonly code: 'loop'; readonly runs: readonly string[] }
-  | { readonly code: 'unknown-size'; readonly run: string; readonly size: string; readonly material: string; readonly sizes: readonly string[] }
-  | { readonly code: 'unknown-device-size'; readonly run: string; readonly device: string; readonly size: string; readonly sizes: readonly string[] }
-  | { readonly code: 'joint-mismatch'; readonly run: string; readonly joint: string; readonly material: string; readonly joints: readonly string[] }
-  | { readonly code: 'rise-over-length'; readonly run: string; readonly rise: number; readonly length: number }
+  | {
+      readonly code: 'unknown-size';
+      readonly run: string;
+      readonly size: string;
+      readonly material: string;
+      readonly sizes: readonly string[];
+    }
+  | {
+      readonly code: 'unknown-device-size';
+      readonly run: string;
+      readonly device: string;
+      readonly size: string;
+      readonly sizes: readonly string[];
+    }
+  | {
+      readonly code: 'joint-mismatch';
+      readonly run: string;
+      readonly joint: string;
+      readonly material: string;
+      readonly joints: readonly string[];
+    }
+  | {
+      readonly code: 'rise-over-length';
+      readonly run: string;
+      readonly rise: number;
+      readonly length: number;
+    }
   | { readonly code: 'fixture-missing'; readonly run: string; readonly fixture: string }
-  | { readonly code: 'inlet-missing'; readonly run: string; readonly fixture: string; readonly side: InletSide }
+  | {
+      readonly code: 'inlet-missing';
+      readonly run: string;
+      readonly fixture: string;
+      readonly side: InletSide;
+    }
   | { readonly code: 'inlet-unserved'; readonly fixture: string; readonly side: InletSide }
-  | { readonly code: 'inlet-served-twice'; readonly fixture: string; readonly side: InletSide; readonly runs: readonly string[] }
+  | {
+      readonly code: 'inlet-served-twice';
+      readonly fixture: string;
+      readonly side: InletSide;
+      readonly runs: readonly string[];
+    }
   | { readonly code: 'hot-without-heater'; readonly run: string; readonly fixture: string }
   | { readonly code: 'cold-below-heater'; readonly run: string; readonly fixture: string }
   | { readonly code: 'run-after-end'; readonly run: string; readonly from: string }

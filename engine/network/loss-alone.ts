@@ -15,7 +15,11 @@ export function lossAlone(
   flow: number,
   friction: Basis['friction'] = network.basis.friction,
 ): { pipe: number; fittings: number } {
-  const { arrays } = pipeArrays(network.basis, [{ ...network.runs[at]!, size }], Uint8Array.of(network.hot[at]!));
+  const { arrays } = pipeArrays(
+    network.basis,
+    [{ ...network.runs[at]!, size }],
+    Uint8Array.of(network.hot[at]!),
+  );
   const speed = flow * arrays.velocityPerFlow[0]!;
   const gradient =
     friction === 'hazen-williams'

@@ -1,7 +1,7 @@
 import type { Cited } from '../../tables/table.ts';
-import type { Basis, Device, Fixture, InletSide, Job, Run, Scheme, Supply } from '../job/job.ts';
-import type { Curve } from '../hydraulics/curve.ts';
 import type { DemandTable } from '../demand/demand-table.ts';
+import type { Curve } from '../hydraulics/curve.ts';
+import type { Basis, Device, Fixture, InletSide, Job, Run, Scheme, Supply } from '../job/job.ts';
 
 /** One inlet of one fixture, and the run that ends there. */
 export interface Inlet {
@@ -106,12 +106,25 @@ export type UnitSource =
       readonly what: 'inlet';
       readonly fixture: Fixture;
       readonly side: InletSide;
-      readonly count: number;
       readonly each: Cited;
     }
-  /** Cold and hot of one fixture meet here: its total replaces the sum of the parts. */
-  | { readonly what: 'both sides'; readonly fixture: Fixture; readonly count: number; readonly total: Cited; readonly parts: number }
+  /** Cold and hot of one fixture meet here: its total replaces the sum of the two. */
+  | {
+      readonly what: 'both sides';
+      readonly fixture: Fixture;
+      readonly total: Cited;
+      readonly cold: Cited;
+      readonly hot: Cited;
+    }
   /** The run serves all of a group (or all of its cold, or hot): the group's value replaces the fixtures' own. */
-  | { readonly what: 'group'; readonly group: string; readonly column: 'cold' | 'hot' | 'total'; readonly value: Cited; readonly parts: number }
+  | GroupSource<'group'>
   /** Part of the group's other side joins here: back to the fixtures' own. */
-  | { readonly what: 'group ends'; readonly group: string; readonly column: 'cold' | 'hot'; readonly value: Cited; readonly parts: number };
+  | GroupSource<'group ends'>;
+
+interface GroupSource<W extends string> {
+  readonly what: W;
+  readonly group: string;
+  readonly column: 'cold' | 'hot' | 'total';
+  readonly value: Cited;
+  readonly members: readonly Cited[];
+}

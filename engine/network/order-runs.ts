@@ -48,7 +48,8 @@ export function orderRuns(scheme: Scheme): { ok: true; order: Order } | { ok: fa
   }
   const loop = findLoop(scheme, indexOf);
   if (loop !== undefined) defects.push({ code: 'loop', runs: loop });
-  else if (roots.length === 0 && defects.length === 0) defects.push({ code: 'no-service', scheme: scheme.id });
+  else if (roots.length === 0 && defects.length === 0)
+    defects.push({ code: 'no-service', scheme: scheme.id });
   if (defects.length > 0) return { ok: false, defects };
   return { ok: true, order: walk(roots[0]!, firstChild, nextSibling) };
 }

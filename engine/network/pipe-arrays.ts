@@ -1,7 +1,7 @@
+import { lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { type JointId, jointsOf } from '../../tables/pipe/names.ts';
 import { roughness as roughnessTable } from '../../tables/pipe/roughness.ts';
-import { lookUp } from '../../tables/look-up.ts';
 import type { Cited } from '../../tables/table.ts';
 import { standardGravity } from '../../tables/units/definitions.ts';
 import { fittingLoss } from '../hydraulics/fitting-loss.ts';
@@ -51,7 +51,10 @@ export function pipeArrays(
   basis: Basis,
   runs: readonly Run[],
   hot: Uint8Array,
-): { arrays: PipeArrays; sources: Pick<Network['sources'], 'bore' | 'hazenWilliamsC' | 'roughness' | 'fittings'> } {
+): {
+  arrays: PipeArrays;
+  sources: Pick<Network['sources'], 'bore' | 'hazenWilliamsC' | 'roughness' | 'fittings'>;
+} {
   const size = runs.length;
   const arrays = {
     length: new Float64Array(size),

@@ -33,8 +33,10 @@ export function placeInlets(
       defects.push({ code: 'inlet-missing', run: run.id, fixture: id, side });
       return;
     }
-    if (side === 'hot' && hot[at] === 0) defects.push({ code: 'hot-without-heater', run: run.id, fixture: id });
-    if (side === 'cold' && hot[at] === 1) defects.push({ code: 'cold-below-heater', run: run.id, fixture: id });
+    if (side === 'hot' && hot[at] === 0)
+      defects.push({ code: 'hot-without-heater', run: run.id, fixture: id });
+    if (side === 'cold' && hot[at] === 1)
+      defects.push({ code: 'cold-below-heater', run: run.id, fixture: id });
     const ends = runsAt.get(fixture) ?? {};
     runsAt.set(fixture, ends);
     ends[side] = [...(ends[side] ?? []), run.id];

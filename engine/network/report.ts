@@ -1,7 +1,7 @@
+import type { Cited } from '../../tables/table.ts';
 import type { Finding } from '../checks/finding.ts';
 import type { Inlet, Network } from './network.ts';
 import type { Solution } from './solution.ts';
-import type { Cited } from '../../tables/table.ts';
 
 /** What is left at one inlet. */
 export interface InletResult {

@@ -9,6 +9,9 @@ export interface Solution {
   readonly flow: Float64Array;
   /** 1 where the run serves a flushometer valve, itself or farther on. */
   readonly valve: Uint8Array;
+  /** Own flows of the fixtures counted in units that the run serves: the largest, and their sum, m3/s. */
+  readonly largest: Float64Array;
+  readonly ownSum: Float64Array;
   readonly velocity: Float64Array;
   /** Pa/m in the pipe. */
   readonly gradient: Float64Array;

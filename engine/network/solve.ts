@@ -1,8 +1,8 @@
+import { type Demand, gatherDemand } from '../demand/gather-demand.ts';
+import { lossAt } from '../hydraulics/curve.ts';
 import { darcyWeisbachGradient } from '../hydraulics/darcy-weisbach.ts';
 import { hazenWilliamsExponent } from '../hydraulics/hazen-williams.ts';
 import { supplyPressure, supplyStatic } from '../hydraulics/supply-pressure.ts';
-import { lossAt } from '../hydraulics/curve.ts';
-import { gatherDemand } from '../demand/gather-demand.ts';
 import type { Network } from './network.ts';
 import type { Solution } from './solution.ts';
 
@@ -16,7 +16,7 @@ export function solve(network: Network): Solution {
   return { ...demand, ...carryPressure(network, demand.flow) };
 }
 
-type Pressures = Omit<Solution, 'units' | 'continuous' | 'flow' | 'valve'>;
+type Pressures = Omit<Solution, keyof Demand>;
 
 /** Losses and pressures of every run at given flows (m3/s by position). */
 export function carryPressure(network: Network, flow: Float64Array): Pressures {

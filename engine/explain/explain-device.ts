@@ -1,0 +1,109 @@
+import { citePoint } from '../../tables/look-up.ts';
+import type { PlacedDevice } from '../network/network.ts';
+import type { Report } from '../network/report.ts';
+import { between, bySquare, lessAll, readOff } from './arithmetic.ts';
+import { terms, xOf } from './explain-demand.ts';
+import { cited, given, givenQuantity } from './leaf.ts';
+import { reducingValve } from './pressure-formulas.ts';
+import type { Explained } from './step.ts';
+import type { Worksheet } from './worksheet.ts';
+
+/**
+ * Adds the steps across a device: its loss at the flow, and what is left behind it as `residual` or `static`.
+ *
+ * @param before pressure in front of it
+ */
+export function explainDevice(
+  report: Report,
+  placed: PlacedDevice,
+  sheet: Worksheet,
+  quantity: 'residual' | 'static',
+  before: Explained,
+  flow: Explained,
+): Explained {
+  const { id, end } = report.network.runs[placed.run]!;
+  const still = given(0, 'gpm', 'no flow', '0');
+  const loss = curveLoss(id, placed, sheet, quantity === 'residual' ? flow : still, quantity);
+  let after: Explained;
+  if (placed.device.device === 'reducing-valve') {
+    const s = givenQuantity(placed.device.set, 'psi', `run ${id}, set pressure`);
+    after = sheet.apply(`${id}.${quantity}`, reducingValve, { p: before, s, f: loss });
+  } else {
+    const title =
+      quantity === 'residual' ? 'Pressure left behind the device' : 'Static pressure behind the device';
+    const what = end !== undefined && 'device' in end ? end.device : 'device';
+    const formula = lessAll({
+      id: 'behind-device',
+      title,
+      unit: 'psi',
+      meaning: title,
+      terms: ['pressure in front', what],
+    });
+    after = sheet.apply(`${id}.${quantity}`, formula, terms([before, loss]));
+  }
+  if (quantity === 'residual') {
+    const title = 'Loss across the device';
+    const formula = lessAll({
+      id: 'device-loss',
+      title,
+      unit: 'psi',
+      meaning: title,
+      terms: ['in front', 'behind'],
+    });
+    sheet.apply(`${id}.device-loss`, formula, terms([before, after]));
+  }
+  return after;
+}
+
+/** Loss read from a device's curve. */
+function curveLoss(
+  run: string,
+  { curve, device }: PlacedDevice,
+  sheet: Worksheet,
+  flow: Explained,
+  quantity: 'residual' | 'static',
+): Explained {
+  const id = `${run}.device-curve${quantity === 'static' ? '-at-rest' : ''}`;
+  const what =
+    device.device === 'reducing-valve' ? 'fall-off below the set pressure' : `loss of the ${device.device}`;
+  const y = { unit: 'psi', meaning: what } as const;
+  const point = (at: number): { x: Explained; y: Explained } => {
+    const { from } = curve;
+    if (typeof from === 'object' && from !== null && 'points' in from) {
+      return { x: xOf(from, at), y: cited(citePoint(from, at)) };
+    }
+    if (typeof from === 'object') {
+      return {
+        x: { ...cited(from), value: curve.flow[at]! },
+        y: given(curve.loss[at]!, 'psi', 'by the meaning of Cv', '1 psi'),
+      };
+    }
+    const makers = 'curve' in device ? device.curve?.[at] : undefined;
+    const field = `run ${run}, maker's curve, point ${at + 1}`;
+    return {
+      x: given(curve.flow[at]!, 'gpm', field, makers?.flow.typed ?? ''),
+      y: given(curve.loss[at]!, 'psi', field, makers?.loss.typed ?? ''),
+    };
+  };
+  const { flow: flows } = curve;
+  const last = flows.length - 1;
+  const q = flow.value;
+  if (last < 0)
+    return sheet.apply(id, readOff('no-loss', what, 'psi', what), { y: given(0, 'psi', 'no loss', '0') });
+  const exact = flows.indexOf(q);
+  if (exact !== -1) return sheet.apply(id, readOff('curve-point', what, 'psi', what), { y: point(exact).y });
+  if (q < flows[0]! || q > flows[last]!) {
+    const end = point(q < flows[0]! ? 0 : last);
+    return sheet.apply(id, bySquare('curve-square', what), { y: end.y, Q: flow, 'Q₁': end.x });
+  }
+  const above = flows.findIndex((at) => at > q);
+  const low = point(above - 1);
+  const high = point(above);
+  return sheet.apply(id, between('curve', what, { unit: 'gpm', meaning: 'flow' }, y), {
+    x: flow,
+    'x₁': low.x,
+    'y₁': low.y,
+    'x₂': high.x,
+    'y₂': high.y,
+  });
+}

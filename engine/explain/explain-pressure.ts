@@ -1,0 +1,163 @@
+import { standardGravity } from '../../tables/units/definitions.ts';
+import { darcyFactor } from '../hydraulics/colebrook.ts';
+import { darcyWeisbach, reynolds } from '../hydraulics/darcy-weisbach.ts';
+import { hazenWilliams, headGradient } from '../hydraulics/hazen-williams.ts';
+import { velocity } from '../hydraulics/velocity.ts';
+import type { Report } from '../network/report.ts';
+import { lessAll, sumOf, timesEach } from './arithmetic.ts';
+import { terms } from './explain-demand.ts';
+import { explainDevice } from './explain-device.ts';
+import { cited, given, givenQuantity } from './leaf.ts';
+import {
+  allowance,
+  columnOfWater,
+  fittingLossByK,
+  gradientOverLength,
+  weightOfRise,
+} from './pressure-formulas.ts';
+import type { Explained } from './step.ts';
+import type { Worksheet } from './worksheet.ts';
+
+/**
+ * Adds the steps from design flow to what is left at the end of one run: `velocity`, `gradient`, `pipe-loss`,
+ * `fitting-loss`, `elevation-loss`, `device-loss`, `residual`, `static` and what they rest on.
+ */
+export function explainPressure(report: Report, at: number, sheet: Worksheet): void {
+  const { network, solution } = report;
+  const run = network.runs[at]!;
+  const { id } = run;
+  const side = network.hot[at] === 1 ? 'hot' : 'cold';
+  const flow: Explained = { from: 'step', value: solution.flow[at]!, step: `${id}.flow` };
+  const density: Explained = { from: 'step', value: network.density[at]!, step: `water-${side}.density` };
+  const viscosity: Explained = {
+    from: 'step',
+    value: network.viscosity[at]!,
+    step: `water-${side}.viscosity`,
+  };
+  const gravity = given(standardGravity, 'm/s2', 'standard gravity', '9.80665 m/s²');
+  const bore = cited(network.sources.bore[at]!);
+  const length = givenQuantity(run.length, 'ft', `run ${id}, length`);
+
+  const v = sheet.apply(`${id}.velocity`, velocity, { Q: flow, d: bore });
+  let gradient: Explained;
+  if (network.basis.friction === 'hazen-williams') {
+    const h = sheet.apply(`${id}.head`, hazenWilliams, {
+      Q: flow,
+      C: cited(network.sources.hazenWilliamsC[at]!),
+      d: bore,
+    });
+    gradient = sheet.apply(`${id}.gradient`, headGradient, { h, ρ: density, g: gravity });
+  } else {
+    const Re = sheet.apply(`${id}.reynolds`, reynolds, { ρ: density, v, d: bore, μ: viscosity });
+    const f = sheet.apply(`${id}.factor`, darcyFactor, {
+      Re,
+      ε: cited(network.sources.roughness[at]!),
+      d: bore,
+    });
+    gradient = sheet.apply(`${id}.gradient`, darcyWeisbach, { f, ρ: density, v, d: bore });
+  }
+  const pipe = sheet.apply(`${id}.pipe-loss`, gradientOverLength, { R: gradient, L: length });
+  const fittings = explainFittings(report, at, sheet, { gradient, length, density, v });
+
+  const rise =
+    run.rise === undefined
+      ? given(0, 'ft', `run ${id}, rise`, 'level')
+      : givenQuantity(run.rise, 'ft', `run ${id}, rise`);
+  const { elevationFactor } = network.basis;
+  const elevation =
+    elevationFactor === undefined
+      ? sheet.apply(`${id}.elevation-loss`, columnOfWater, { ρ: density, g: gravity, z: rise })
+      : sheet.apply(`${id}.elevation-loss`, weightOfRise, {
+          w: givenQuantity(elevationFactor, 'psi/ft', 'basis, elevation factor'),
+          z: rise,
+        });
+
+  const above = network.parent[at]!;
+  const from = (quantity: 'residual' | 'static'): Explained => {
+    if (above < 0) {
+      const value = quantity === 'residual' ? solution.supplyPressure : solution.supplyStatic;
+      return { from: 'step', value, step: quantity === 'residual' ? 'street.pressure' : 'street.static' };
+    }
+    const values = quantity === 'residual' ? solution.residual : solution.staticPressure;
+    return { from: 'step', value: values[above]!, step: `${network.runs[above]!.id}.${quantity}` };
+  };
+  const start = above < 0 ? 'at the street' : `at the end of run ${network.runs[above]!.id}`;
+  const leave = (
+    quantity: 'residual' | 'static',
+    title: string,
+    lost: readonly [string, Explained][],
+  ): Explained => {
+    const placed = network.deviceAt[at]!;
+    const before = placed < 0 ? quantity : `${quantity}-before-device`;
+    const left = sheet.apply(
+      `${id}.${before}`,
+      lessAll({
+        id: before,
+        title,
+        unit: 'psi',
+        meaning: title,
+        terms: [`pressure ${start}`, ...lost.map(([what]) => what)],
+      }),
+      terms([from(quantity), ...lost.map(([, term]) => term)]),
+    );
+    return placed < 0 ? left : explainDevice(report, network.devices[placed]!, sheet, quantity, left, flow);
+  };
+  leave('residual', 'Pressure left at the end of the run', [
+    ['pipe', pipe],
+    ['fittings', fittings],
+    ['height', elevation],
+  ]);
+  leave('static', 'Static pressure at the end of the run', [['height', elevation]]);
+}
+
+function explainFittings(
+  { network }: Report,
+  at: number,
+  sheet: Worksheet,
+  known: { gradient: Explained; length: Explained; density: Explained; v: Explained },
+): Explained {
+  const { id } = network.runs[at]!;
+  const percent = network.basis.fittingAllowancePercent;
+  if (percent !== undefined) {
+    const allowed = given(percent, 'one', 'basis, fitting allowance', `${percent} %`);
+    const L = sheet.apply(`${id}.fitting-length`, allowance, { L: known.length, a: allowed });
+    return sheet.apply(`${id}.fitting-loss`, gradientOverLength, { R: known.gradient, L });
+  }
+  const sources = network.sources.fittings[at]!;
+  const total = (by: 'equivalent length' | 'K', what: string, unit: 'ft' | 'one'): Explained => {
+    const list = sources.filter((source) => source.by === by);
+    const each = list.map(({ kind, count, each: one }) =>
+      sheet.apply(
+        `${id}.${what}-${kind}`,
+        timesEach('fittings', 'Fittings of one kind', unit, `each ${kind}`),
+        {
+          n: given(count, 'one', `run ${id}, fittings`, `${count} ${kind}`),
+          x: cited(one),
+        },
+      ),
+    );
+    const meaning = by === 'K' ? 'sum of K' : 'equivalent length of the fittings';
+    return sheet.apply(
+      `${id}.${what}`,
+      sumOf({
+        id: what,
+        title: meaning,
+        unit,
+        meaning,
+        terms: list.map(({ kind, count }) => `${count} ${kind}`),
+      }),
+      terms(each),
+    );
+  };
+  const L = total('equivalent length', 'fitting-length', 'ft');
+  const byLength = sources.every(({ by }) => by === 'equivalent length');
+  if (byLength) return sheet.apply(`${id}.fitting-loss`, gradientOverLength, { R: known.gradient, L });
+  const K = total('K', 'fitting-k', 'one');
+  return sheet.apply(`${id}.fitting-loss`, fittingLossByK, {
+    R: known.gradient,
+    L,
+    K,
+    ρ: known.density,
+    v: known.v,
+  });
+}
