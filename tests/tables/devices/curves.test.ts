@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { arresterSizes } from '../../../tables/devices/arresters.ts';
+import { deviceCurves, manifoldCv } from '../../../tables/devices/curves.ts';
+import { cell, readCsv } from '../second-reading/read-csv.ts';
+
+describe('generic device curves', () => {
+  it.each(Object.entries(deviceCurves))(
+    '%s begins at no flow, is no print, and yields to the maker’s',
+    (_, curve) => {
+      expect(curve.points[0]![0]).toBe(0);
+      expect(curve.verified).not.toBe('seen');
+      expect(curve.note).toMatch(/A generic curve: the maker’s curve takes its place\.$/);
+      expect([curve.x, curve.y]).toEqual(['gpm', 'psi']);
+    },
+  );
+
+  it('has the reduced-pressure assembly lose its two springs at no flow: 5 + 1 psi', () => {
+    expect(deviceCurves['backflow-reduced-pressure'].points[0]).toEqual([0, 5 + 1]);
+  });
+
+  it('scales the fall-off of the 3/4 in valve, 7.3 psi at 8 gpm, by the upper design flows 34 and 12.5 gpm', () => {
+    const [, scaled, last] = deviceCurves['reducing-valve-fall-off'].points;
+    expect(scaled![0]).toBeCloseTo((8 * 34) / 12.5, 1);
+    expect(scaled![1]).toBe(7.3);
+    expect(last![1]).toBeCloseTo((7.3 * 12.5) / 8, 1);
+  });
+
+  it('keeps the softener within the 15 psi that NSF/ANSI 44 allows at rated flow', () => {
+    expect(deviceCurves.softener.points.at(-1)).toEqual([15, 15]);
+  });
+
+  it('takes the mixing valve’s loss from its Cv of 3', () => {
+    for (const [flow, loss] of deviceCurves['mixing-valve'].points)
+      expect(loss).toBeCloseTo((flow / 3) ** 2, 6);
+  });
+});
+
+describe('manifolds', () => {
+  it('take the least through Cv of each size in a second reading', () => {
+    const least: Record<string, number> = {};
+    for (const row of readCsv('multiport-tees.csv')) {
+      if (row.path !== 'through') continue;
+      const cv = cell(row, 'Cv')!;
+      // The smaller end decides where the two ends differ; it is the size that the reading names.
+      const ends = /(?:\) | )([\d/-]+)x([\d/-]+)$/.exec(row.fitting!);
+      if (ends !== null && ends[1] !== ends[2]) continue;
+      least[row.size_used!] = Math.min(least[row.size_used!] ?? Number.POSITIVE_INFINITY, cv);
+    }
+    const ours = Object.entries(manifoldCv.rows).filter(([, row]) => row.verified !== 'computed');
+    expect(Object.fromEntries(ours.map(([size, { values }]) => [size, values.cv]))).toEqual(least);
+  });
+
+  it('take 1-1/2 in as the smaller 1-1/4 in', () => {
+    expect(manifoldCv.rows['1-1/2']!.values).toEqual(manifoldCv.rows['1-1/4']!.values);
+  });
+});
+
+describe('arresters', () => {
+  it('rise in units and in connection from A to F', () => {
+    const rows = Object.entries(arresterSizes.rows);
+    expect(rows.map(([size]) => size).join('')).toBe('ABCDEF');
+    for (const column of ['unitsUpTo', 'connection'] as const) {
+      const values = rows.map(([, row]) => row.values[column]!);
+      expect(values).toEqual([...new Set(values)].sort((a, b) => a - b));
+    }
+  });
+});
