@@ -5,6 +5,8 @@ import { toSI } from '../../tables/units/definitions.ts';
 export interface DemandColumn {
   readonly units: Float64Array;
   readonly flow: Float64Array;
+  /** For each whole number of units, the first row that holds at least so many: where a search starts. */
+  readonly rowFrom: Uint16Array;
   readonly from: CurveTable;
 }
 
@@ -15,24 +17,23 @@ export interface DemandTable {
   readonly roundUp: boolean;
 }
 
+/** A printed column in SI, ready to be read. */
 export function demandColumnOf(table: CurveTable): DemandColumn {
-  return {
-    units: Float64Array.from(table.points, ([x]) => x),
-    flow: Float64Array.from(table.points, ([, y]) => toSI(y, table.y)),
-    from: table,
-  };
+  const units = Float64Array.from(table.points, ([x]) => x);
+  const rowFrom = new Uint16Array(Math.floor(units.at(-1)!) + 1);
+  let row = 0;
+  for (let whole = 0; whole < rowFrom.length; whole++) {
+    while (units[row]! < whole) row++;
+    rowFrom[whole] = row;
+  }
+  return { units, flow: Float64Array.from(table.points, ([, y]) => toSI(y, table.y)), rowFrom, from: table };
 }
 
-/** Index of the first row that holds at least `units`; the number of rows where none does. */
-export function rowAtOrAbove(column: DemandColumn, units: number): number {
-  let low = 0;
-  let high = column.units.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (column.units[middle]! < units) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+/** Index of the first row that holds at least `units`, 0 or more; the number of rows where none does. */
+export function rowAtOrAbove({ units: rows, rowFrom }: DemandColumn, units: number): number {
+  let row = rowFrom[Math.floor(units)] ?? rows.length;
+  while (rows[row]! < units) row++;
+  return row;
 }
 
 /**

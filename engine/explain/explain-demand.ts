@@ -3,7 +3,7 @@ import { citePoint } from '../../tables/look-up.ts';
 import type { Cited, CurveTable } from '../../tables/table.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { rowAtOrAbove } from '../demand/demand-table.ts';
-import { servesSeveral } from '../demand/gather-demand.ts';
+import { servesSeveral } from '../demand/design-flow.ts';
 import type { Inlet, UnitSource } from '../network/network.ts';
 import type { Report } from '../network/report.ts';
 import { between, largestOf, lessAll, names, readOff, sumOf, timesEach } from './arithmetic.ts';

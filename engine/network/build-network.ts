@@ -1,5 +1,6 @@
 import { profiles } from '../../tables/profiles.ts';
 import { demandColumnOf } from '../demand/demand-table.ts';
+import { gatherServed } from '../demand/gather-served.ts';
 import { gatherUnits } from '../demand/gather-units.ts';
 import { deviceCurve } from '../hydraulics/device-curve.ts';
 import type { Job, Run } from '../job/job.ts';
@@ -10,6 +11,7 @@ import type { Network, PlacedDevice } from './network.ts';
 import { type Order, orderRuns } from './order-runs.ts';
 import { pipeArrays } from './pipe-arrays.ts';
 import { placeInlets } from './place-inlets.ts';
+import { staticPressures } from './static-pressure.ts';
 
 /** A network, or every reason why the scheme makes none. */
 export type Built =
@@ -40,7 +42,9 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
   const size = runs.length;
   const pipes = pipeArrays(basis, runs, hot);
   const gathered = gatherUnits(job, profile, size, placed.inlets, lowestCommonRun(parent, subtreeEnd));
-  const { sources: unitSources, ...demand } = gathered;
+  const { sources: unitSources, ...added } = gathered;
+  const devices = placeDevices(runs);
+  const elevationLoss = pipes.arrays.weight.map((weight, at) => weight * pipes.arrays.rise[at]!);
   return {
     ok: true,
     network: {
@@ -56,8 +60,11 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
       hot,
       ...pipes.arrays,
       elevation: elevations(supply.elevation.si, pipes.arrays.rise, parent),
-      ...placeDevices(runs),
-      ...demand,
+      elevationLoss,
+      ...devices,
+      staticPressure: staticPressures({ supply, parent, elevationLoss, ...devices }),
+      ...added,
+      served: gatherServed(parent, gathered),
       demandTable: {
         tank: demandColumnOf(profile.demandTank),
         valve: demandColumnOf(profile.demandValve),

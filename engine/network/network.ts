@@ -1,5 +1,6 @@
 import type { Cited } from '../../tables/table.ts';
 import type { DemandTable } from '../demand/demand-table.ts';
+import type { Served } from '../demand/gather-served.ts';
 import type { Curve } from '../hydraulics/curve.ts';
 import type { Basis, Device, Fixture, InletSide, Job, Run, Scheme, Supply } from '../job/job.ts';
 
@@ -78,7 +79,12 @@ export interface Network {
   readonly ownFlowAdded: Float64Array;
   /** 1 where the run itself serves a flushometer valve. */
   readonly flushometer: Uint8Array;
+  /** The sums of what each run adds, over all that it feeds. */
+  readonly served: Served;
   readonly demandTable: DemandTable;
+  /** Pressure given up to height, Pa, and static pressure at the end of the run: no flow changes them. */
+  readonly elevationLoss: Float64Array;
+  readonly staticPressure: Float64Array;
 
   readonly inlets: readonly Inlet[];
   readonly sources: NetworkSources;

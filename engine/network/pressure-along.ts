@@ -1,6 +1,7 @@
 import { type Curve, lossAt } from '../hydraulics/curve.ts';
 import type { Network } from './network.ts';
 import type { Solution } from './solution.ts';
+import { behindDevice } from './solve.ts';
 
 /**
  * Residual pressure at the end of a path (Pa) if one run on it lost something else; flows stay as solved. A gain
@@ -26,8 +27,7 @@ export function pressureAlong(
     const placed = network.deviceAt[at]!;
     if (placed < 0) continue;
     const { curve, setPressure } = network.devices[placed]!;
-    if (setPressure !== undefined) pressure = Math.min(pressure, setPressure);
-    pressure -= lossAt(here.curve ?? curve, solution.flow[at]!);
+    pressure = behindDevice(pressure, setPressure, lossAt(here.curve ?? curve, solution.flow[at]!));
   }
   return pressure;
 }

@@ -1,17 +1,11 @@
+import type { Served } from '../demand/gather-served.ts';
+
 /**
  * What one solve gives, by position in the network, SI. `residual` and `staticPressure` are at the end of the run,
  * behind its device.
  */
-export interface Solution {
-  readonly units: Float64Array;
-  /** Flow that runs for long, m3/s, part of `flow`. */
-  readonly continuous: Float64Array;
+export interface Solution extends Served {
   readonly flow: Float64Array;
-  /** 1 where the run serves a flushometer valve, itself or farther on. */
-  readonly valve: Uint8Array;
-  /** Own flows of the fixtures counted in units that the run serves: the largest, and their sum, m3/s. */
-  readonly largest: Float64Array;
-  readonly ownSum: Float64Array;
   readonly velocity: Float64Array;
   /** Pa/m in the pipe. */
   readonly gradient: Float64Array;
