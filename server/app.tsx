@@ -1,0 +1,77 @@
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import formbody from '@fastify/formbody';
+import multipart from '@fastify/multipart';
+import fastifyStatic from '@fastify/static';
+import Fastify, { type FastifyInstance } from 'fastify';
+import { fileLimits } from './document/file-limits.ts';
+import { answerErrors } from './http/answer-errors.tsx';
+import { hostIsLocal, writeIsSameOrigin } from './http/guard.ts';
+import { Refusal } from './http/refusal.ts';
+import { securityHeaders } from './http/security-headers.ts';
+import type { StartingJob } from './routes/context.ts';
+import { registerEdits } from './routes/edits.ts';
+import { registerJobs } from './routes/jobs.tsx';
+import { registerWorkbench } from './routes/workbench.tsx';
+import type { Store } from './storage/database.ts';
+import { openJobs } from './workbench/open-jobs.ts';
+
+export interface AppOptions {
+  readonly store: Store;
+  /** What a new job may start from. */
+  readonly starts?: readonly StartingJob[];
+  readonly now?: () => Date;
+  readonly log?: boolean;
+}
+
+/** The largest form of the workbench, many times over. */
+const formBytes = 200_000;
+
+const assets = fileURLToPath(new URL('../views/assets/', import.meta.url));
+const htmxFolder = join(dirname(createRequire(import.meta.url).resolve('htmx.org/package.json')), 'dist');
+
+/** The app without a port: plugins, guards, routes and error pages. `main.ts` listens, tests inject. */
+export async function buildApp({
+  store,
+  starts = [],
+  now = () => new Date(),
+  log = false,
+}: AppOptions): Promise<FastifyInstance> {
+  const app = Fastify({
+    logger: log ? { level: 'warn' } : false,
+    bodyLimit: formBytes,
+    routerOptions: { maxParamLength: 200 },
+    requestTimeout: 30_000,
+    forceCloseConnections: 'idle',
+    ...answerErrors.frameworkOptions,
+  });
+  answerErrors.register(app);
+
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers(securityHeaders);
+    if (!hostIsLocal(request.headers.host)) {
+      throw new Refusal(403, 'Wrong address', 'Open Hightap by the address that it printed when it started.');
+    }
+    if (!writeIsSameOrigin(request)) {
+      throw new Refusal(
+        403,
+        'Not from this page',
+        'This change came from another site, so nothing was done.',
+      );
+    }
+  });
+
+  await app.register(formbody, { bodyLimit: formBytes });
+  await app.register(multipart, {
+    limits: { fileSize: fileLimits.bytes, files: 1, fields: 4, fieldSize: 1000, parts: 5, headerPairs: 50 },
+  });
+  await app.register(fastifyStatic, { root: assets, prefix: '/assets/', maxAge: '1h', index: false });
+  app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
+
+  const context = { store, jobs: openJobs(store), starts, now };
+  registerJobs(app, context);
+  registerWorkbench(app, context);
+  registerEdits(app, context);
+  return app;
+}

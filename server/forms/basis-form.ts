@@ -1,0 +1,39 @@
+import { z } from 'zod';
+import type { Basis, Job, UnitSystem } from '../../engine/job/job.ts';
+import { type ProfileId, profiles } from '../../tables/profiles.ts';
+import { displayUnits } from '../../tables/units/display.ts';
+import { present } from '../edits/edited.ts';
+import { choice, optionalQuantity, optionalText, quantity } from './fields.ts';
+import type { FormFields } from './form-fields.ts';
+import { type FormResult, readForm } from './read-form.ts';
+
+function schema(system: UnitSystem) {
+  const units = displayUnits[system];
+  return z.object({
+    profile: choice('a code', Object.keys(profiles) as readonly ProfileId[]),
+    between: choice('what is done between rows', ['interpolate', 'round-up']),
+    friction: choice('a friction law', ['hazen-williams', 'darcy-weisbach']),
+    coldTemperature: quantity('temperature', units.temperature.unit),
+    hotTemperature: quantity('temperature', units.temperature.unit),
+    elevationFactor: optionalQuantity('pressure gradient', system === 'us' ? 'psi/ft' : 'kPa/m'),
+    fittingAllowancePercent: optionalText(20)
+      .refine((value) => value === '' || (/^\d{1,3}(\.\d{1,3})?$/.test(value) && Number(value) <= 300), {
+        error: 'Give a percentage from 0 to 300, or nothing to count the fittings drawn.',
+      })
+      .transform((value) => (value === '' ? undefined : Number(value))),
+    velocityCold: optionalQuantity('velocity', units.velocity.unit),
+    velocityHot: optionalQuantity('velocity', units.velocity.unit),
+    units: choice('the units', ['us', 'si']),
+  });
+}
+
+/** The basis, and the system in which figures are shown. Bare numbers are in the system of the page they came from. */
+export function readBasisForm(
+  fields: FormFields,
+  system: UnitSystem,
+): FormResult<Pick<Job, 'basis' | 'units'>> {
+  const result = readForm(schema(system), fields);
+  if (!result.ok) return result;
+  const { units, ...basis } = result.value;
+  return { ok: true, value: { units, basis: present(basis) as Basis } };
+}

@@ -1,0 +1,12 @@
+import { z } from 'zod';
+import { choice, optionalText, text } from './fields.ts';
+
+export const jobForm = z.object({
+  name: text('a name'),
+  note: optionalText(4000),
+  chosen: text('a scheme', 64),
+});
+
+export function newJobForm(starts: readonly string[]) {
+  return z.object({ name: text('a name'), start: choice('a job to start from', starts) });
+}

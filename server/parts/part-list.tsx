@@ -1,0 +1,49 @@
+import type { Part } from '../../views/part.ts';
+import { AnswerBar, answerBarId } from '../../views/parts/answer-bar.tsx';
+import { basisPart } from '../../views/parts/basis-form.tsx';
+import { FindingsList, findingsId } from '../../views/parts/findings-list.tsx';
+import { addFixturePart, fixtureListPart } from '../../views/parts/fixture-list.tsx';
+import { JobTitle, jobFieldsPart, jobTitleId } from '../../views/parts/job-head.tsx';
+import { addGroupPart, addLevelPart, groupListPart, levelListPart } from '../../views/parts/level-list.tsx';
+import { runEndsPart, runListPart, runNamesPart } from '../../views/parts/run-list.tsx';
+import { supplyPart } from '../../views/parts/supply-form.tsx';
+import type { Workbench } from '../../views/workbench.ts';
+
+/** Every piece of the workbench that an edit may change, whatever path is shown. */
+export interface PartList {
+  readonly title: Part;
+  readonly answer: Part;
+  readonly findings: Part;
+  readonly runs: Part;
+  readonly runNames: Part;
+  readonly runEnds: Part;
+  readonly supply: Part;
+  readonly fixtures: Part;
+  readonly addFixture: Part;
+  readonly levels: Part;
+  readonly addLevel: Part;
+  readonly groups: Part;
+  readonly addGroup: Part;
+  readonly basis: Part;
+  readonly job: Part;
+}
+
+export function partList(bench: Workbench): PartList {
+  return {
+    title: { id: jobTitleId, html: (<JobTitle job={bench.job} />) as string },
+    answer: { id: answerBarId, html: (<AnswerBar bench={bench} />) as string },
+    findings: { id: findingsId, html: (<FindingsList bench={bench} />) as string },
+    runs: runListPart(bench),
+    runNames: runNamesPart(bench),
+    runEnds: runEndsPart(bench),
+    supply: supplyPart(bench),
+    fixtures: fixtureListPart(bench),
+    addFixture: addFixturePart(bench),
+    levels: levelListPart(bench),
+    addLevel: addLevelPart(bench.job),
+    groups: groupListPart(bench),
+    addGroup: addGroupPart(),
+    basis: basisPart(bench),
+    job: jobFieldsPart(bench),
+  };
+}

@@ -1,0 +1,17 @@
+import type { Store } from '../storage/database.ts';
+import type { OpenJobs } from '../workbench/open-jobs.ts';
+
+/** A job that a new one may start from. */
+export interface StartingJob {
+  readonly key: string;
+  readonly name: string;
+  readonly document: string;
+}
+
+/** What the routes share. */
+export interface AppContext {
+  readonly store: Store;
+  readonly jobs: OpenJobs;
+  readonly starts: readonly StartingJob[];
+  readonly now: () => Date;
+}

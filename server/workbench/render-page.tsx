@@ -1,0 +1,103 @@
+import { JobPage } from '../../views/pages/job-page.tsx';
+import type { Part } from '../../views/part.ts';
+import { type Here, HereInputs, HerePart, Notice, noticeId } from '../../views/parts/here.tsx';
+import { hereMark, type Refused } from '../../views/workbench.ts';
+import { changedParts, outOfBand } from '../parts/changed-parts.ts';
+import type { EditAction, Place } from './edit-action.ts';
+import { type OpenJob, partsOf, pathPartOf, workbenchOf } from './workbench.tsx';
+
+/** A form that was refused, to be shown in its place. */
+export interface RefusedForm {
+  readonly action: EditAction;
+  readonly place: Place;
+  readonly refused: Refused;
+}
+
+/** The whole workbench; with a refused form, that form stands in its place, opened and with what was typed. */
+export function renderPage(open: OpenJob, path: string, notice = '', form?: RefusedForm): string {
+  const parts = partsOf(open);
+  const here: Here = { revision: open.revision, path };
+  const bench = workbenchOf(open, path);
+  const lists = {
+    runs: parts.runs.html,
+    runNames: parts.runNames.html,
+    runEnds: parts.runEnds.html,
+    fixtures: parts.fixtures.html,
+    levels: parts.levels.html,
+    groups: parts.groups.html,
+  };
+  let page = (<JobPage bench={bench} here={here} lists={lists} notice={notice} />) as string;
+  if (form !== undefined) {
+    const { action, place, refused } = form;
+    const plain = action.fields(bench, place);
+    const shown = action.fields(bench, place, refused);
+    if (plain !== undefined && shown !== undefined) page = page.replace(plain, () => shown);
+    const fold = action.fold?.(place);
+    if (fold !== undefined) page = page.replace(` id="${fold}"`, (id) => `${id} open`);
+  }
+  return page.replaceAll(hereMark, (<HereInputs {...here} />) as string);
+}
+
+/** What an edit changed on a page that showed `before`, each piece to be swapped by its id. */
+export function renderChanges(
+  before: OpenJob,
+  after: OpenJob,
+  path: string,
+  action: EditAction,
+  place: Place,
+): string {
+  const changed = new Map(
+    changedParts(
+      [...Object.values(partsOf(before)), pathPartOf(before, path)],
+      [...Object.values(partsOf(after)), pathPartOf(after, path)],
+    ).map((part) => [part.id, part]),
+  );
+  const own = ownPart(after, path, action, place);
+  // The form may still show an earlier refusal, which no comparison of the two states can see.
+  if (own !== undefined) changed.set(own.id, own);
+  return [...alwaysSent(after, path, ''), ...changed.values()]
+    .map(outOfBand)
+    .join('')
+    .replaceAll(hereMark, '');
+}
+
+/** A refused form in its place, for a page that stays as it is. */
+export function renderRefusal(open: OpenJob, path: string, form: RefusedForm): string {
+  const own = ownPart(open, path, form.action, form.place, form.refused);
+  const parts: Part[] = own === undefined ? [notice(problemText(form.refused.problems))] : [notice(''), own];
+  return parts.map(outOfBand).join('');
+}
+
+/** A sentence above the page, for a page that stays as it is. */
+export function renderNotice(text: string): string {
+  return outOfBand(notice(text));
+}
+
+/** Another path on a page that stays as it is. */
+export function renderPath(open: OpenJob, path: string): string {
+  return [...alwaysSent(open, path, ''), pathPartOf(open, path)].map(outOfBand).join('');
+}
+
+export function problemText(problems: Refused['problems']): string {
+  return `Nothing was changed. ${Object.values(problems).join(' ')}`;
+}
+
+function alwaysSent(open: OpenJob, path: string, text: string): Part[] {
+  const here = (<HerePart revision={open.revision} path={path} />) as string;
+  return [{ id: 'here', html: here }, notice(text)];
+}
+
+function notice(text: string): Part {
+  return { id: noticeId, html: (<Notice text={text} />) as string };
+}
+
+function ownPart(
+  open: OpenJob,
+  path: string,
+  action: EditAction,
+  place: Place,
+  refused?: Refused,
+): Part | undefined {
+  const html = action.fields(workbenchOf(open, path), place, refused);
+  return html === undefined ? undefined : { id: `${action.form(place)}:fields`, html };
+}

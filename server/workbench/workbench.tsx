@@ -1,0 +1,50 @@
+import { ledger } from '../../engine/index.ts';
+import type { Part } from '../../views/part.ts';
+import { PathPanel, pathPanelId } from '../../views/parts/path-panel.tsx';
+import { pathKey, type ShownPath, type Workbench } from '../../views/workbench.ts';
+import { type PartList, partList } from '../parts/part-list.tsx';
+import type { ComputedJob } from './compute-job.ts';
+
+/** One revision of a kept job, read and computed. */
+export interface OpenJob extends ComputedJob {
+  readonly id: string;
+  readonly revision: number;
+  /** As it stands in the store. */
+  readonly document: string;
+}
+
+/** The workbench with a chosen path; the worst fixture's where `path` names none. */
+export function workbenchOf({ id, job, report, rows }: OpenJob, path: string): Workbench {
+  return { id, job, report, rows, path: shownPath(report, path) };
+}
+
+const made = new WeakMap<OpenJob, PartList>();
+
+/** All parts that do not depend on the path; made once for a revision. */
+export function partsOf(open: OpenJob): PartList {
+  const known = made.get(open);
+  if (known !== undefined) return known;
+  const parts = partList(workbenchOf(open, ''));
+  made.set(open, parts);
+  return parts;
+}
+
+export function pathPartOf(open: OpenJob, path: string): Part {
+  return { id: pathPanelId, html: (<PathPanel bench={workbenchOf(open, path)} />) as string };
+}
+
+function shownPath(report: OpenJob['report'], path: string): ShownPath | undefined {
+  const chosen =
+    report.inlets.find(({ inlet }) => pathKey(inlet.fixture.id, inlet.side) === path) ?? report.worst;
+  if (chosen === undefined) return undefined;
+  const { inlet, residual, margin } = chosen;
+  return {
+    fixture: inlet.fixture,
+    side: inlet.side,
+    residual,
+    required: inlet.requiredPressure,
+    margin,
+    run: inlet.run,
+    lines: ledger(report.network, report.solution, inlet.run),
+  };
+}

@@ -1,0 +1,114 @@
+import { EditForm } from '../components/edit-form.tsx';
+import { Layout } from '../layout.tsx';
+import { AnswerBar } from '../parts/answer-bar.tsx';
+import { BasisForm } from '../parts/basis-form.tsx';
+import { FindingsList } from '../parts/findings-list.tsx';
+import { AddFixtureForm } from '../parts/fixture-list.tsx';
+import { type Here, HerePart, Notice } from '../parts/here.tsx';
+import { JobForm, JobTitle } from '../parts/job-head.tsx';
+import { addGroupForm, addLevelForm, GroupFields, LevelFields } from '../parts/level-list.tsx';
+import { PathPanel } from '../parts/path-panel.tsx';
+import { AddRunForm } from '../parts/run-list.tsx';
+import { SupplyForm } from '../parts/supply-form.tsx';
+import type { Workbench } from '../workbench.ts';
+
+/** The lists of a job, as they were made for finding out what an edit changes. */
+export interface JobLists {
+  readonly runs: string;
+  readonly runNames: string;
+  readonly runEnds: string;
+  readonly fixtures: string;
+  readonly levels: string;
+  readonly groups: string;
+}
+
+/** The workbench of one job: the answer, why it is so, and all that it rests on, each part editable in place. */
+export function JobPage(props: {
+  readonly bench: Workbench;
+  readonly here: Here;
+  readonly lists: JobLists;
+  readonly notice: string;
+}): JSX.Element {
+  const { bench, here, lists } = props;
+  return (
+    <Layout title={bench.job.name} class="bench">
+      <main id="main" hx-sync="this:queue all">
+        <HerePart {...here} />
+        <AnswerBar bench={bench} />
+        <Notice text={props.notice} />
+        <div class="opening">
+          <JobTitle job={bench.job} />
+          <nav class="contents" aria-label="On this page">
+            <a href="#path">Staircase</a>
+            <a href="#findings">Findings</a>
+            <a href="#layout">Layout</a>
+            <a href="#supply-section">Supply</a>
+            <a href="#fixtures">Fixtures</a>
+            <a href="#levels">Levels and groups</a>
+            <a href="#basis-section">Basis</a>
+            <a href="#job-section">Job</a>
+          </nav>
+        </div>
+        <section aria-labelledby="path-title">
+          <h2 id="path-title">From street to tap</h2>
+          <PathPanel bench={bench} />
+        </section>
+        <section id="findings" aria-labelledby="findings-title">
+          <h2 id="findings-title">Findings</h2>
+          <FindingsList bench={bench} />
+        </section>
+        <section id="layout" aria-labelledby="layout-title">
+          <h2 id="layout-title">Layout</h2>
+          <p class="hint">
+            One line a run, in trade words: size, material, length, up or down, fittings, where it ends. Each
+            figure opens the way it was found.
+          </p>
+          {lists.runs as 'safe'}
+          {lists.runNames as 'safe'}
+          {lists.runEnds as 'safe'}
+          <h3 id="add-run-title">Add a run</h3>
+          <AddRunForm job={bench.id} />
+        </section>
+        <section id="supply-section" aria-labelledby="supply-title">
+          <h2 id="supply-title">Supply</h2>
+          <SupplyForm bench={bench} />
+        </section>
+        <section id="fixtures" aria-labelledby="fixtures-title">
+          <h2 id="fixtures-title">Fixtures</h2>
+          {lists.fixtures as 'safe'}
+          <h3 id="add-fixture-title">Add a fixture with its runs</h3>
+          <AddFixtureForm bench={bench} />
+        </section>
+        <section id="levels" aria-labelledby="levels-title">
+          <h2 id="levels-title">Levels and groups</h2>
+          <div class="columns">
+            <div>
+              {lists.levels as 'safe'}
+              <EditForm id={addLevelForm} action={`/jobs/${bench.id}/levels`}>
+                <LevelFields system={bench.job.units} />
+              </EditForm>
+            </div>
+            <div>
+              {lists.groups as 'safe'}
+              <EditForm id={addGroupForm} action={`/jobs/${bench.id}/groups`}>
+                <GroupFields />
+              </EditForm>
+            </div>
+          </div>
+        </section>
+        <section id="basis-section" aria-labelledby="basis-title">
+          <h2 id="basis-title">Basis</h2>
+          <BasisForm bench={bench} />
+        </section>
+        <section id="job-section" aria-labelledby="job-section-title">
+          <h2 id="job-section-title">Job</h2>
+          <JobForm bench={bench} />
+          <p>
+            <a href={`/jobs/${bench.id}/file`}>Download the job file</a>
+          </p>
+        </section>
+      </main>
+      <aside id="explain" aria-label="Explanation"></aside>
+    </Layout>
+  );
+}

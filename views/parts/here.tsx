@@ -1,0 +1,36 @@
+export const hereId = 'here';
+export const noticeId = 'notice';
+
+/** Where the reader is: the revision that the page shows and the chosen path. */
+export interface Here {
+  readonly revision: number;
+  /** Empty: the worst fixture's. */
+  readonly path: string;
+}
+
+export function HereInputs({ revision, path }: Here): JSX.Element {
+  return (
+    <>
+      <input type="hidden" name="revision" value={String(revision)} />
+      <input type="hidden" name="path" value={path} />
+    </>
+  );
+}
+
+/** The same for edits in place: they send this in place of what the page was loaded with. */
+export function HerePart(here: Here): JSX.Element {
+  return (
+    <div id={hereId} hidden>
+      <HereInputs {...here} />
+    </div>
+  );
+}
+
+/** A sentence about the page as a whole; empty most of the time. */
+export function Notice({ text }: { text: string }): JSX.Element {
+  return (
+    <div id={noticeId} role="alert" class={text === '' ? 'notice empty' : 'notice'}>
+      {text === '' ? '' : <p safe>{text}</p>}
+    </div>
+  );
+}

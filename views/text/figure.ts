@@ -1,0 +1,40 @@
+import type { UnitSystem } from '../../engine/job/job.ts';
+import { units } from '../../tables/units/definitions.ts';
+import { displayUnits, type Shown, showParts } from '../../tables/units/display.ts';
+
+/** The symbol of the unit in which a reader sees a dimension, and which a bare number typed into its field takes. */
+export function unitSymbol(shown: Shown, system: UnitSystem): string {
+  return units[displayUnits[system][shown].unit].symbol;
+}
+
+/** A number with a true minus sign and without a negative zero. */
+export function fixed(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
+}
+
+/** An SI value rounded for reading, without its unit. */
+export function figure(value: number, shown: Shown, system: UnitSystem): string {
+  return showParts(value, shown, system).value.replace('-', '−');
+}
+
+/** An SI value rounded for reading, with its unit. */
+export function figureWithUnit(value: number, shown: Shown, system: UnitSystem): string {
+  return `${figure(value, shown, system)} ${unitSymbol(shown, system)}`;
+}
+
+/** A pressure difference with its sign always written, so that the sign alone tells short from spare. */
+export function signedPressure(value: number, system: UnitSystem): string {
+  const text = figureWithUnit(value, 'pressure', system);
+  return text.startsWith('−') ? text : `+${text}`;
+}
+
+/** Four significant digits or all before the point, for values of any size: `0.01234`, `12345`. */
+export function significant(value: number): string {
+  if (value === 0) return '0';
+  const size = Math.abs(value);
+  if (size >= 1e7 || size < 1e-4) return value.toExponential(3).replaceAll('-', '−');
+  const digits = Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(size))));
+  const text = digits === 0 ? value.toFixed(0) : value.toFixed(digits).replace(/\.?0+$/, '');
+  return text.replace('-', '−');
+}

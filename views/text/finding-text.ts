@@ -1,0 +1,215 @@
+import type { Finding, Mend } from '../../engine/checks/finding.ts';
+import type { Job, UnitSystem } from '../../engine/job/job.ts';
+import type { Shown } from '../../tables/units/display.ts';
+import { citedText, placeText, verificationText } from './citation-text.ts';
+import { figureWithUnit, fixed } from './figure.ts';
+
+/** One finding in words: what and where, what would mend it, and the rule's source. */
+export interface FindingText {
+  readonly what: string;
+  readonly tryThis: string;
+  readonly source: string;
+}
+
+/**
+ * The sentences of a finding, in the units of the job.
+ *
+ * @param job gives names for the ids in the finding
+ */
+export function findingText(finding: Finding, job: Job): FindingText {
+  const { what, tryThis } = words(finding, job);
+  const mend = finding.mend === undefined ? undefined : mendText(finding.mend, job.units);
+  return { what, tryThis: mend ?? tryThis, source: sourceText(finding.source) };
+}
+
+function sourceText(source: Finding['source']): string {
+  if ('table' in source) return citedText(source);
+  return `${placeText(source.source, source.at)} (${verificationText(source.verified)})`;
+}
+
+function mendText(mend: Mend, system: UnitSystem): string {
+  switch (mend.do) {
+    case 'larger-pipe':
+      return `Run ${mend.run} in ${mend.size} in. would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+    case 'larger-meter':
+      return `A ${mend.size} in. meter on run ${mend.run} would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+    case 'add-reducing-valve':
+      return 'Put a pressure reducing valve behind the meter.';
+    case 'add-expansion-tank':
+      return 'Put an expansion tank on the cold side of the heater.';
+    case 'add-shut-off':
+      return `Add a full-way shut-off valve on run ${mend.run}, for instance a ball valve.`;
+    case 'add-arrester':
+      return mend.size === undefined
+        ? `End a short run off ${mend.run} in a water hammer arrester.`
+        : `End a short run off ${mend.run} in a size ${mend.size} water hammer arrester.`;
+  }
+}
+
+function enough(mends: boolean): string {
+  return mends ? 'which is enough' : 'which alone is not enough';
+}
+
+function fixtureName(job: Job, id: string): string {
+  const fixture = job.fixtures.find((one) => one.id === id);
+  return fixture === undefined ? id : `${fixture.name} (${fixture.id})`;
+}
+
+function words(finding: Finding, job: Job): { readonly what: string; readonly tryThis: string } {
+  const show = (value: number, dimension: Shown) => figureWithUnit(value, dimension, job.units);
+  switch (finding.code) {
+    case 'residual-short':
+      return {
+        what: `${fixtureName(job, finding.fixture)} has ${show(finding.residual, 'pressure')} left at its ${finding.inlet} inlet; it needs ${show(finding.required, 'pressure')}.`,
+        tryThis:
+          'Try a larger size where the staircase falls most, a shorter path, or a device that loses less.',
+      };
+    case 'static-high':
+      return {
+        what: `The pressure at rest at the end of run ${finding.run} is ${show(finding.pressure, 'pressure')}; no more than ${show(finding.limit, 'pressure')} is allowed. Parts may leak or burst.`,
+        tryThis: 'Put a pressure reducing valve on the service.',
+      };
+    case 'velocity-high':
+      return {
+        what: `Water in run ${finding.run} moves at ${show(finding.velocity, 'velocity')}; the limit for this pipe and temperature is ${show(finding.limit, 'velocity')}.`,
+        tryThis: `Try the next larger size for run ${finding.run}.`,
+      };
+    case 'service-small':
+      return {
+        what: `The service, run ${finding.run}, is ${finding.size} in.; it may not be smaller than ${finding.least} in.`,
+        tryThis: `Make run ${finding.run} ${finding.least} in. or larger.`,
+      };
+    case 'fixture-supply-small':
+      return {
+        what: `Run ${finding.run} to ${fixtureName(job, finding.fixture)} is ${finding.size} in.; the least supply for this fixture is ${finding.least} in.`,
+        tryThis: `Make run ${finding.run} ${finding.least} in. or larger.`,
+      };
+    case 'manifold-over-capacity':
+      return {
+        what: `The ${finding.size} in. manifold at the end of run ${finding.run} would carry ${show(finding.flow, 'flow')}; it is good for ${show(finding.limit, 'flow')}.`,
+        tryThis: 'Take a larger manifold, or split the fixtures over two.',
+      };
+    case 'manifold-ports-short':
+      return {
+        what: `The manifold at the end of run ${finding.run} has ${finding.ports} ports, and ${finding.used} runs leave it.`,
+        tryThis: 'Take a manifold with more ports, or move a run to another one.',
+      };
+    case 'home-run-long':
+      return {
+        what: `Home run ${finding.run} is ${show(finding.length, 'length')} long; below the usual supply size it may be ${show(finding.limit, 'length')}.`,
+        tryThis: 'Move the manifold closer, or make the run the usual supply size.',
+      };
+    case 'home-run-pressure-low':
+      return {
+        what: `The manifold before home run ${finding.run} has ${show(finding.pressure, 'pressure')}; a line below the usual supply size asks for ${show(finding.limit, 'pressure')} there.`,
+        tryThis: 'Make the run the usual supply size, or feed the manifold with a larger pipe.',
+      };
+    case 'meter-over-maximum':
+      return {
+        what: `The ${finding.size} in. meter on run ${finding.run} would carry ${show(finding.flow, 'flow')}; its safe maximum is ${show(finding.limit, 'flow')}.`,
+        tryThis: 'Take the next larger meter.',
+      };
+    case 'pump-short':
+      return {
+        what: `The house may draw ${show(finding.flow, 'flow')} at once through run ${finding.run}; the pump gives ${show(finding.limit, 'flow')}. The tank bridges only a short draw.`,
+        tryThis: 'Take a larger pump or tank, or lower the flow that runs at the same time.',
+      };
+    case 'hot-length-long':
+      return {
+        what: `Hot water reaches ${fixtureName(job, finding.fixture)} by run ${finding.run} through ${show(finding.length, 'length')} of pipe; without circulation the limit is ${show(finding.limit, 'length')}.`,
+        tryThis: 'Move the heater closer, put another one near, or circulate.',
+      };
+    case 'hot-volume-large':
+      return {
+        what: `The hot pipe to ${fixtureName(job, finding.fixture)} by run ${finding.run} holds ${show(finding.volume, 'volume')}; the limit is ${show(finding.limit, 'volume')}.`,
+        tryThis: 'Shorten the hot path, run it smaller where the pressure allows, or circulate.',
+      };
+    case 'expansion-uncontrolled':
+      return {
+        what: `Heater run ${finding.heater} stands in a closed system (run ${finding.run} lets no water back), and nothing takes up the expansion of heated water.`,
+        tryThis: 'Put an expansion tank on the cold side of the heater; the relief valve is no substitute.',
+      };
+    case 'hot-cold-apart':
+      return {
+        what: `At ${fixtureName(job, finding.fixture)} ${show(finding.cold, 'pressure')} is left on the cold side and ${show(finding.hot, 'pressure')} on the hot; more than ${show(finding.limit, 'pressure')} apart, the mixed temperature may swing and can scald.`,
+        tryThis: 'Even out the sizes of the two paths. The mixing valve must be listed for scald protection.',
+      };
+    case 'rating-exceeded':
+      return {
+        what: `Run ${finding.run} sees ${show(finding.pressure, 'pressure')} at ${show(finding.temperature, 'temperature')}; its pipe is rated for ${show(finding.limit, 'pressure')} at that temperature.`,
+        tryThis: 'Lower the pressure or the temperature, or choose another material.',
+      };
+    case 'rating-unknown':
+      return {
+        what: `No rating is on file for the pipe of run ${finding.run} at ${show(finding.temperature, 'temperature')}.`,
+        tryThis: 'Read the rating printed on the pipe, or choose a material that is rated for it.',
+      };
+    case 'shut-off-missing':
+      return {
+        what: `${shutOffPlace(finding.where)} run ${finding.run} has no shut-off valve.`,
+        tryThis: `Add a ball valve to run ${finding.run}.`,
+      };
+    case 'arrester-missing':
+      return {
+        what: `${fixtureName(job, finding.fixture)} on run ${finding.run} closes quickly, and no water hammer arrester is near it.`,
+        tryThis: 'Put a water hammer arrester at the valve.',
+      };
+    case 'arrester-small':
+      return {
+        what: `The arrester on run ${finding.run} is size ${finding.size}; for ${fixed(finding.units, 1)} WSFU size ${finding.least} is asked.`,
+        tryThis: `Take size ${finding.least}.`,
+      };
+    case 'laws-apart':
+      return {
+        what: `On the path to run ${finding.run} the two friction laws part: Hazen-Williams loses ${show(finding.hazenWilliams, 'pressure')}, Darcy-Weisbach ${show(finding.darcyWeisbach, 'pressure')}.`,
+        tryThis: 'Read the answer under both laws (see basis) and size for the lower pressure.',
+      };
+    case 'pressure-negative':
+      return {
+        what: `At the end of run ${finding.run} the pressure would be ${show(finding.pressure, 'pressure')}, below the air's: this flow cannot be had, and water could be drawn back.`,
+        tryThis: 'Take larger pipe before this run, or lower the flow.',
+      };
+    case 'curve-exceeded':
+      return {
+        what: `The device on run ${finding.run} carries ${show(finding.flow, 'flow')}; its loss curve ends at ${show(finding.limit, 'flow')}, and the loss beyond is carried on by the square of the flow.`,
+        tryThis: 'Take a larger device, or type in the maker’s points up to this flow.',
+      };
+    case 'height-mismatch':
+      return {
+        what: `The runs to ${fixtureName(job, finding.fixture)} end at ${show(finding.piped, 'length')} (run ${finding.run}), while the schedule puts it at ${show(finding.scheduled, 'length')}.`,
+        tryThis: 'Correct the rises on the path, the level, or the height of the fixture.',
+      };
+    case 'dead-end':
+      return {
+        what: `Run ${finding.run} serves nothing: a dead end where water stands.`,
+        tryThis: `Connect a fixture to run ${finding.run}, or delete it.`,
+      };
+    case 'hot-water-scalds':
+      return {
+        what: `Hot water is set to ${show(finding.temperature, 'temperature')}; at the outlets no more than ${show(finding.limit, 'temperature')} is allowed. It can scald within seconds.`,
+        tryThis:
+          'Temper the water with a listed mixing valve. The local code and the licensed plumber decide.',
+      };
+    case 'hose-outlets':
+      return {
+        what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: a hose left in a pool or a sprayer can draw used water back into the drinking water.`,
+        tryThis: 'Fit a vacuum breaker at each, or the backflow assembly that the local code asks for.',
+      };
+    case 'demand-beyond-table':
+      return {
+        what: `Run ${finding.run} serves ${fixed(finding.units, 1)} WSFU; the demand table ends at ${fixed(finding.limit, 1)} WSFU, and its last step is carried on.`,
+        tryThis: 'Have the demand of this run judged by an engineer.',
+      };
+  }
+}
+
+function shutOffPlace(where: 'main' | 'outdoor' | 'manifold'): string {
+  switch (where) {
+    case 'main':
+      return 'The main,';
+    case 'outdoor':
+      return 'The outdoor group on';
+    case 'manifold':
+      return 'The manifold port of';
+  }
+}
