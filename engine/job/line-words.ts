@@ -45,32 +45,34 @@ export function stumble(
   return { ok: false, problem: `${found} where ${expected} was expected` };
 }
 
-/** All spellings of a list, longest phrase first. */
-export function phrasesOf<Id extends string>(
-  words: Words<Id>,
-): readonly (readonly [readonly string[], Id])[] {
-  const entries = Object.entries(words) as [Id, readonly string[]][];
-  return entries
-    .flatMap(([id, spellings]) =>
-      spellings.map((spelling) => [spelling.toLowerCase().split(' '), id] as const),
-    )
-    .sort(([a], [b]) => b.length - a.length);
+/** All spellings of a list, and how many words the longest has. */
+export interface Phrases<Id extends string> {
+  readonly ids: ReadonlyMap<string, Id>;
+  readonly longest: number;
+}
+
+export function phrasesOf<Id extends string>(words: Words<Id>): Phrases<Id> {
+  const ids = new Map<string, Id>();
+  for (const [id, spellings] of Object.entries(words) as [Id, readonly string[]][]) {
+    for (const spelling of spellings) ids.set(spelling.toLowerCase(), id);
+  }
+  return { ids, longest: Math.max(...[...ids.keys()].map((phrase) => phrase.split(' ').length)) };
 }
 
 /** The longest phrase that stands at word `at`; `plain` strips an ending from the phrase's last word first. */
 export function matchPhrase<Id extends string>(
   line: Line,
   at: number,
-  phrases: readonly (readonly [readonly string[], Id])[],
+  { ids, longest }: Phrases<Id>,
   plain: (word: string) => readonly string[] = (word) => [word],
 ): { readonly id: Id; readonly next: number } | undefined {
-  for (const [phrase, id] of phrases) {
-    const fits = phrase.every((word, index) => {
-      const found = line.words[at + index]?.word;
-      if (found === undefined) return false;
-      return index === phrase.length - 1 ? plain(found).includes(word) : found === word;
-    });
-    if (fits) return { id, next: at + phrase.length };
+  for (let next = Math.min(at + longest, line.words.length); next > at; next--) {
+    const words = line.words.slice(at, next).map(({ word }) => word);
+    const last = words.pop() ?? '';
+    for (const ending of plain(last)) {
+      const id = ids.get([...words, ending].join(' '));
+      if (id !== undefined) return { id, next };
+    }
   }
   return undefined;
 }

@@ -20,6 +20,10 @@ export interface RunLineContext {
 /** `12 ft 6-1/2 in` with every part apart, and some to spare. */
 const mostWordsOfQuantity = 8;
 
+/** Saves trying to read words that cannot end a length; what it lets through need not be one. */
+const endsLikeLength =
+  /(?:['"\u2018\u2019\u201c\u201d\u2032\u2033]|ft|foot|feet|in|inch|inches|m|meters?|metres?)\.?$/;
+
 const materials = phrasesOf(materialWords);
 const joints = phrasesOf(jointWords);
 const fittings = phrasesOf(fittingWords);
@@ -88,6 +92,7 @@ function parseSize(line: Line): Part<string> {
 /** The longest stretch of words that reads as a length. */
 function parseLength(line: Line, at: number, expected: string): Part<Quantity> {
   for (let to = Math.min(at + mostWordsOfQuantity, line.words.length); to > at; to--) {
+    if (!endsLikeLength.test(line.words[to - 1]?.word ?? '')) continue;
     const parsed = parseQuantity(textBetween(line, at, to), 'length');
     if (parsed.ok) return { ok: true, value: parsed.quantity, next: to };
   }

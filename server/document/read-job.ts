@@ -32,7 +32,9 @@ export async function readJob(file: string | Uint8Array, options: ReadOptions = 
   const { format } = raw;
   if (format !== 'hightap-job') {
     const came =
-      format === undefined ? 'format is missing' : `format: ${shorten(String(JSON.stringify(format)))} came`;
+      format === undefined
+        ? 'format is missing'
+        : `format: ${shorten(typeof format === 'string' ? format : JSON.stringify(format))} came`;
     return { ok: false, problems: [`${came}; expected "hightap-job", the mark of a job file`] };
   }
   // Loaded when the first job is read: a server that starts has no need of the parser of quantities yet.

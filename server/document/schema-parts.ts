@@ -117,12 +117,12 @@ export const describedList: ListOf = (entry, most, what) =>
  * {@link fileLimits.problemsSought} problems, so that a file of nothing but faults costs little.
  */
 export const readList: ListOf = <Entry extends z.ZodType>(entry: Entry, most: number, what: string) =>
-  z.custom<unknown[]>(Array.isArray, { error: `a list of ${what}` }).transform((entries, context) => {
+  z.array(z.unknown(), { error: `a list of ${what}` }).transform((entries, context) => {
     const read: z.output<Entry>[] = [];
     if (entries.length > most) {
       context.addIssue({
         code: 'custom',
-        message: `a list of ${entries.length} came; expected at most ${most} ${what}`,
+        message: `a list of ${entries.length} entries came; expected at most ${most} ${what}`,
       });
       return z.NEVER;
     }

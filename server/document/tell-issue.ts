@@ -38,7 +38,7 @@ function tellValue(place: string, value: unknown, expected: string): string {
 
 function tellCame(value: unknown): string {
   if (typeof value === 'string') return shorten(value);
-  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (Array.isArray(value)) return `a list of ${value.length} entries`;
   return typeof value === 'object' && value !== null ? 'an object' : String(value);
 }
 
