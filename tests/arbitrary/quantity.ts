@@ -1,4 +1,4 @@
-import * as fc from 'fast-check';
+import fc from 'fast-check';
 import type { Quantity, QuantityDimension } from '../../engine/job/job.ts';
 import { parseQuantity } from '../../engine/units/parse-quantity.ts';
 

@@ -1,4 +1,4 @@
-import * as fc from 'fast-check';
+import fc from 'fast-check';
 import { bounds } from '../../engine/job/bounds.ts';
 import type { Device, FittingCount, LossPoint, Run, RunEnd } from '../../engine/job/job.ts';
 import { fittings, joints, materials } from '../../tables/pipe/names.ts';

@@ -1,4 +1,4 @@
-import * as fc from 'fast-check';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildNetwork } from '../../../engine/network/build-network.ts';
 import { readJob } from '../../../server/document/read-job.ts';
