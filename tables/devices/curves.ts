@@ -142,7 +142,7 @@ const heaterTankless: CurveTable = {
   verified: 'memory',
   note:
     'Recalled as 5 to 8 psi at 4 gpm, 12 to 15 at 6 gpm, 20 to 25 at 8 gpm; the middles stand here, and the square law ' +
-    `below 4 gpm. No published curve was found. ${replace}`,
+    `below 4 gpm. Another recollection: 5 to 15 psi at 3 to 8 gpm. No published curve was found. ${replace}`,
   x: 'gpm',
   y: 'psi',
   points: [

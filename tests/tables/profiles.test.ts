@@ -85,6 +85,39 @@ describe.each(Object.entries(profiles) as [string, Profile][])('%s', (_, profile
   });
 });
 
+describe('limits', () => {
+  const printed = (profile: Profile) =>
+    Object.fromEntries(
+      Object.entries(profile.limits).map(([name, { printed: value, unit }]) => [name, `${value} ${unit}`]),
+    );
+  const shared = {
+    maximumStatic: '80 psi',
+    minimumService: '0.75 in',
+    homeRunLength: '60 ft',
+    homeRunLeastSize: '0.375 in',
+    hotVolume: `${64 / 128} gal`,
+    hotColdApart: '10 psi',
+    scaldTemperature: '120 F',
+    lawsApart: '0.1 one',
+  };
+
+  it('of the IPC: 35 psi for the smaller home run, 50 ft of hot pipe', () => {
+    expect(printed(profiles['ipc-2018'])).toEqual({
+      ...shared,
+      homeRunPressure: '35 psi',
+      hotLength: '50 ft',
+    });
+  });
+
+  it('of the IRC: 40 psi for the smaller home run, 100 ft of hot pipe', () => {
+    expect(printed(profiles['irc-2021'])).toEqual({
+      ...shared,
+      homeRunPressure: '40 psi',
+      hotLength: '100 ft',
+    });
+  });
+});
+
 describe('the demand curves', () => {
   it('are one curve in both codes up to the 500 units where the IRC ends', () => {
     const [ipc, irc] = [profiles['ipc-2018'], profiles['irc-2021']];

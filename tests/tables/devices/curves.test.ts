@@ -25,6 +25,29 @@ describe('generic device curves', () => {
     expect(last![1]).toBeCloseTo((7.3 * 12.5) / 8, 1);
   });
 
+  /** A second reading's typical losses, from memory but for the vented dual check. */
+  it.each([
+    ['backflow-reduced-pressure', 50, 10, 14],
+    ['backflow-double-check', 50, 3, 7],
+    ['backflow-dual-check-vented', 10, 8, 15],
+    ['backflow-dual-check-vented', 0, 2, 4],
+    ['filter', 20, 2, 8],
+    ['mixing-valve', 9, 5, 10],
+    ['heater-storage', 20, 1, 2],
+  ] as const)('lies within the typical loss: %s at %d gpm', (key, flow, least, most) => {
+    const loss = deviceCurves[key].points.find(([x]) => x === flow)![1];
+    expect(loss).toBeGreaterThanOrEqual(least);
+    expect(loss).toBeLessThanOrEqual(most);
+  });
+
+  it('takes the tankless heater from the middles of 5 to 8, 12 to 15 and 20 to 25 psi', () => {
+    expect(Object.fromEntries(deviceCurves['heater-tankless'].points)).toMatchObject({
+      4: (5 + 8) / 2,
+      6: (12 + 15) / 2,
+      8: (20 + 25) / 2,
+    });
+  });
+
   it('keeps the softener within the 15 psi that NSF/ANSI 44 allows at rated flow', () => {
     expect(deviceCurves.softener.points.at(-1)).toEqual([15, 15]);
   });
@@ -63,5 +86,9 @@ describe('arresters', () => {
       const values = rows.map(([, row]) => row.values[column]!);
       expect(values).toEqual([...new Set(values)].sort((a, b) => a - b));
     }
+    // Each range begins one unit above the one before: 1, 12, 33, 61, 114 and 155.
+    const ends = rows.map(([, row]) => row.values.unitsUpTo!);
+    expect([0, ...ends.slice(0, -1)].map((end) => end + 1)).toEqual([1, 12, 33, 61, 114, 155]);
+    expect(ends.at(-1)).toBe(330);
   });
 });

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { demandTank, demandValve } from '../../../tables/ipc-2018/demand.ts';
 import { fixtureUnits } from '../../../tables/ipc-2018/fixture-units.ts';
+import { manifoldCapacity } from '../../../tables/ipc-2018/manifold-capacity.ts';
 import { outlets } from '../../../tables/ipc-2018/outlets.ts';
 import { supplySizes } from '../../../tables/ipc-2018/supply-sizes.ts';
+import { nominalSizes } from '../../../tables/pipe/nominal-size.ts';
 import type { GridRow } from '../../../tables/table.ts';
 import { cell, readCsv } from '../second-reading/read-csv.ts';
 
@@ -49,6 +51,34 @@ describe('IPC 2018 against a second reading', () => {
     }
   });
 
+  /** The second reading has these from memory as well. */
+  it('fixture units below the service sink', () => {
+    const { rows } = fixtureUnits;
+    expect(rows['shower head, private'].values).toEqual({ cold: 1, hot: 1, total: 1.4 });
+    expect(rows['shower head, public'].values).toEqual({ cold: 3, hot: 3, total: 4 });
+    expect(rows['washing machine (8 lb), private'].values).toEqual({ cold: 1, hot: 1, total: 1.4 });
+    const coldOnly = {
+      'urinal, 1 in flushometer valve': 10,
+      'urinal, 3/4 in flushometer valve': 5,
+      'urinal, flush tank': 3,
+      'water closet, private, flush tank': 2.2,
+      'water closet, private, flushometer valve': 6,
+      'water closet, public, flush tank': 5,
+      'water closet, public, flushometer valve': 10,
+    } as const;
+    for (const [name, units] of Object.entries(coldOnly) as [keyof typeof coldOnly, number][]) {
+      expect(rows[name].values, name).toEqual({ cold: units, total: units });
+    }
+  });
+
+  it('supply sizes, against the adoption of the table by Chicago', () => {
+    const read = readCsv('chicago-supply-sizes.csv').filter(
+      (row) => row.fixture !== 'Washing machine automatic (W)',
+    );
+    const ours = Object.values(supplySizes.rows).map(({ values }) => values.size);
+    expect(ours).toEqual(read.map((row) => nominalSizes[row.min_in!]));
+  });
+
   it('outlets', () => {
     const read = readCsv('ipc-outlets.csv');
     const pairs = read.map((row) => [cell(row, 'gpm'), cell(row, 'psi')]);
@@ -57,6 +87,11 @@ describe('IPC 2018 against a second reading', () => {
       .map(({ values }) => [values.flow, values.pressure])
       .toSpliced(7, 1);
     expect(pairs).toEqual(printed);
+  });
+
+  it('has one manifold capacity for plastic and metal', () => {
+    for (const { values } of Object.values(manifoldCapacity.rows))
+      expect(values.plastic).toBe(values.metallic);
   });
 
   it('has the rows that the tables print', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fixtureUnits as ipcFixtureUnits } from '../../../tables/ipc-2018/fixture-units.ts';
 import { outlets as ipcOutlets } from '../../../tables/ipc-2018/outlets.ts';
 import { supplySizes as ipcSupplySizes } from '../../../tables/ipc-2018/supply-sizes.ts';
 import { fixtureUnits } from '../../../tables/irc-2021/fixture-units.ts';
@@ -18,9 +19,41 @@ describe('IRC 2021', () => {
     expect(fixtureUnits.rows.dishwasher.values).toEqual({ hot: 1.4, total: 1.4 });
     expect(fixtureUnits.rows['water closet (tank type)'].values).toEqual({ cold: 2.2, total: 2.2 });
     expect(fixtureUnits.rows['hose bibb'].values).toEqual({ cold: 2.5, total: 2.5 });
-    // A group's hot side is the sum of what it holds: lavatory and bathtub, lavatory, nothing but a sink's share.
+    // A group's hot side is the sum of what it holds: lavatory and bathtub, lavatory.
     expect(fixtureUnits.rows['full-bath group'].values.hot).toBe(0.5 + 1);
     expect(fixtureUnits.rows['half-bath group'].values.hot).toBe(0.5);
+  });
+
+  it('has "corroborated" only where a row of the IPC that was read says the same', () => {
+    const same: Record<string, string> = {
+      bathtub: 'bathtub, private',
+      dishwasher: 'dishwashing machine, private',
+      'full-bath group': 'bathroom group, private, flush tank',
+      'kitchen sink': 'kitchen sink, private',
+      'laundry tub': 'laundry trays (1 to 3), private',
+      lavatory: 'lavatory, private',
+    };
+    const ours: Record<string, GridRow<'cold' | 'hot' | 'total'>> = fixtureUnits.rows;
+    const ipc: Record<string, GridRow<'cold' | 'hot' | 'total'>> = ipcFixtureUnits.rows;
+    const claimed = Object.entries(ours).filter(([, row]) => row.verified === 'corroborated');
+    expect(claimed.map(([name]) => name)).toEqual(Object.keys(same));
+    for (const [name, { values }] of claimed) {
+      expect(values, name).toEqual(ipc[same[name]!]!.values);
+      expect(ipc[same[name]!]!.verified, name).toBeUndefined();
+    }
+  });
+
+  it('counts a group for less than its fixtures: 2.5 for 2.8, 2.5 for 2.8, 2.6 for 2.9', () => {
+    const total = (name: keyof typeof fixtureUnits.rows) => fixtureUnits.rows[name].values.total;
+    const cases = [
+      ['kitchen group', 2.5, total('kitchen sink') + total('dishwasher'), 2.8],
+      ['laundry group', 2.5, total('clothes washer') + total('laundry tub'), 2.8],
+      ['half-bath group', 2.6, total('water closet (tank type)') + total('lavatory'), 2.9],
+    ] as const;
+    for (const [group, printed, sum, apart] of cases) {
+      expect(total(group), group).toBe(printed);
+      expect(sum, group).toBeCloseTo(apart, 9);
+    }
   });
 
   /** The second reading: the IRC agrees with IPC Table 604.3 on the residential rows. */

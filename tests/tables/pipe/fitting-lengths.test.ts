@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { copperSolderLengths } from '../../../tables/pipe/fitting-lengths/copper-solder.ts';
 import { copperValveLengths } from '../../../tables/pipe/fitting-lengths/copper-valves.ts';
+import { cpvcSolventLengths } from '../../../tables/pipe/fitting-lengths/cpvc-solvent.ts';
 import type { FittingLengths } from '../../../tables/pipe/fitting-lengths/fitting-columns.ts';
 import { illinoisValveLengths } from '../../../tables/pipe/fitting-lengths/illinois-valves.ts';
 import { illinoisWroughtLengths } from '../../../tables/pipe/fitting-lengths/illinois-wrought.ts';
@@ -13,7 +14,9 @@ import { pexInsertPolymerLengths } from '../../../tables/pipe/fitting-lengths/pe
 import { pexPressBronzeLengths } from '../../../tables/pipe/fitting-lengths/pex-press-bronze.ts';
 import { pexPressPolymerLengths } from '../../../tables/pipe/fitting-lengths/pex-press-polymer.ts';
 import { pvcSolventLengths } from '../../../tables/pipe/fitting-lengths/pvc-solvent.ts';
+import { serviceStopLengths } from '../../../tables/pipe/fitting-lengths/service-stops.ts';
 import { steelThreadedLengths } from '../../../tables/pipe/fitting-lengths/steel-threaded.ts';
+import { upcThreadedLengths } from '../../../tables/pipe/fitting-lengths/upc-threaded.ts';
 import { fittingLengths } from '../../../tables/pipe/fitting-lengths.ts';
 import {
   type FittingKind,
@@ -189,6 +192,42 @@ describe('fitting lengths against a second reading', () => {
       expect(Math.abs(values.ell! / (30 * feet) - 1), size).toBeLessThan(0.01);
       expect(Math.abs(values['ell-45']! / (14 * feet) - 1), size).toBeLessThan(0.01);
       expect(Math.abs(values['tee-branch']! / (60 * feet) - 1), size).toBeLessThan(0.01);
+    }
+  });
+
+  /** L/D of 30, 16, 20 and 60 in schedule 40 bores, rounded to a tenth; the ell at 2 in alone is longer in print. */
+  it('CPVC is L/D times the bore of schedule 40', async () => {
+    const { steelSchedule40 } = await import('../../../tables/pipe/asme-b36.10m/schedule-40.ts');
+    const ratios = { ell: 30, 'ell-45': 16, 'tee-run': 20, 'tee-branch': 60 } as const;
+    const apart: string[] = [];
+    for (const [size, { values }] of Object.entries(cpvcSolventLengths.rows)) {
+      for (const [kind, ratio] of Object.entries(ratios) as [keyof typeof ratios, number][]) {
+        const feet = (ratio * steelSchedule40.rows[size]!.values.bore!) / 12;
+        if (Math.abs(values[kind]! - feet) > 0.06) apart.push(`${size} ${kind}: ${values[kind]}`);
+      }
+    }
+    expect(Object.keys(cpvcSolventLengths.rows)).toHaveLength(6);
+    expect(apart).toEqual(['2 ell: 5.5']);
+  });
+
+  it('corporation stops 9 ft in six sizes; curb stops 6, 6, 7, 7, 8 and 8 ft', () => {
+    const sizes = ['1/2', '3/4', '1', '1-1/4', '1-1/2', '2'];
+    const feet = (kind: FittingKind) => sizes.map((size) => serviceStopLengths.rows[size]!.values[kind]);
+    expect(Object.keys(serviceStopLengths.rows)).toHaveLength(6);
+    expect(feet('corporation-stop')).toEqual([9, 9, 9, 9, 9, 9]);
+    expect(feet('curb-stop')).toEqual([6, 6, 7, 7, 8, 8]);
+  });
+
+  it('UPC threaded fittings rise with size in every column, and share coupling and run', () => {
+    const sizes = Object.keys(upcThreadedLengths.rows).sort((a, b) => nominalSizes[a]! - nominalSizes[b]!);
+    expect(sizes).toHaveLength(10);
+    const kinds: FittingKind[] = ['ell', 'ell-45', 'tee-branch', 'coupling', 'gate-valve', 'globe-valve'];
+    for (const kind of kinds) {
+      const feet = sizes.map((size) => upcThreadedLengths.rows[size]!.values[kind]!);
+      expect(feet, kind).toEqual([...new Set(feet)].sort((a, b) => a - b));
+    }
+    for (const { values } of Object.values(upcThreadedLengths.rows)) {
+      expect(values['tee-run']).toBe(values.coupling);
     }
   });
 });

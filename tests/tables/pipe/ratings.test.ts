@@ -34,11 +34,26 @@ describe('pressure ratings', () => {
     expect(points('copper-l', 1)).toMatchObject({ 100: 400, 150: 350, 200: 250 });
   });
 
+  it('agree with a second reading: PE4710 SDR 9 at 250 psi', () => {
+    expect(points('pe')).toEqual({ 73: 250, 100: 250 * 0.8 });
+  });
+
+  it('have threaded fittings of class 150 lose pressure above 150 F', () => {
+    expect(points('galvanized')).toEqual({ 150: 300, 200: 265 });
+  });
+
+  it('hold the annealed tube of the note below the joint only from 1-1/2 in up', () => {
+    // Type L at 150 F by the rating sheet, beside the joint of its size.
+    expect(373).toBeGreaterThan(points('copper-l', 1)[150]!);
+    expect(347).toBeLessThan(points('copper-l', 1)[150]!);
+  });
+
   /** PVC: rating at 73 F times the factor of the temperature. */
   it('follow the factors of PVC in each group of sizes', () => {
     const factors = { 80: 0.88, 90: 0.75, 100: 0.62, 110: 0.51, 120: 0.4, 130: 0.31, 140: 0.22 };
     for (const at of [0, 1, 2]) {
       const group = points('pvc', at);
+      expect(Object.keys(group).map(Number)).toEqual([73, 80, 90, 100, 110, 120, 130, 140]);
       for (const [fahrenheit, factor] of Object.entries(factors)) {
         expect(group[fahrenheit], `${at}, ${fahrenheit}`).toBeCloseTo(group[73]! * factor, 6);
       }
