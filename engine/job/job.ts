@@ -1,7 +1,7 @@
-import type { Dimension } from '../../tables/units/definitions.ts';
 import type { FixtureKindId } from '../../tables/fixtures/kinds.ts';
 import type { FittingKind, JointId, MaterialId } from '../../tables/pipe/names.ts';
 import type { ProfileId } from '../../tables/profiles.ts';
+import type { Dimension } from '../../tables/units/definitions.ts';
 
 /** A quantity as a person typed it, beside its SI value; the typed text is what is stored and shown again. */
 export interface Quantity {
@@ -120,7 +120,11 @@ export type Device =
     }
   | { readonly device: 'softener'; readonly curve?: readonly LossPoint[] }
   | { readonly device: 'filter'; readonly curve?: readonly LossPoint[] }
-  | { readonly device: 'heater'; readonly type: 'storage' | 'tankless'; readonly curve?: readonly LossPoint[] }
+  | {
+      readonly device: 'heater';
+      readonly type: 'storage' | 'tankless';
+      readonly curve?: readonly LossPoint[];
+    }
   | {
       readonly device: 'manifold';
       readonly size: string;
