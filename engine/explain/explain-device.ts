@@ -4,7 +4,7 @@ import type { Report } from '../network/report.ts';
 import { between, bySquare, lessAll, readOff } from './arithmetic.ts';
 import { terms, xOf } from './explain-demand.ts';
 import { cited, given, givenQuantity } from './leaf.ts';
-import { reducingValve } from './pressure-formulas.ts';
+import { flowCoefficient, reducingValve } from './pressure-formulas.ts';
 import type { Explained } from './step.ts';
 import type { Worksheet } from './worksheet.ts';
 
@@ -55,28 +55,31 @@ export function explainDevice(
   return after;
 }
 
-/** Loss read from a device's curve. */
+/** The flow coefficient of a device that is given by one and not by a curve. */
+function coefficientOf(run: string, { curve: { from }, device }: PlacedDevice): Explained | undefined {
+  if (typeof from === 'object') return 'points' in from ? undefined : cited(from);
+  if (device.device !== 'mixing-valve' || device.curve !== undefined || device.cv === undefined)
+    return undefined;
+  return given(device.cv, 'Cv', `run ${run}, Cv`, `${device.cv}`);
+}
+
+/** Loss read from a device's curve, or worked from its flow coefficient. */
 function curveLoss(
   run: string,
-  { curve, device }: PlacedDevice,
+  placed: PlacedDevice,
   sheet: Worksheet,
   flow: Explained,
   quantity: 'residual' | 'static',
 ): Explained {
+  const { curve, device } = placed;
   const id = `${run}.device-curve${quantity === 'static' ? '-at-rest' : ''}`;
   const what =
     device.device === 'reducing-valve' ? 'fall-off below the set pressure' : `loss of the ${device.device}`;
   const y = { unit: 'psi', meaning: what } as const;
   const point = (at: number): { x: Explained; y: Explained } => {
     const { from } = curve;
-    if (typeof from === 'object' && from !== null && 'points' in from) {
+    if (typeof from === 'object' && 'points' in from) {
       return { x: xOf(from, at), y: cited(citePoint(from, at)) };
-    }
-    if (typeof from === 'object') {
-      return {
-        x: { ...cited(from), value: curve.flow[at]! },
-        y: given(curve.loss[at]!, 'psi', 'by the meaning of Cv', '1 psi'),
-      };
     }
     const makers = 'curve' in device ? device.curve?.[at] : undefined;
     const field = `run ${run}, maker's curve, point ${at + 1}`;
@@ -85,6 +88,8 @@ function curveLoss(
       y: given(curve.loss[at]!, 'psi', field, makers?.loss.typed ?? ''),
     };
   };
+  const coefficient = coefficientOf(run, placed);
+  if (coefficient !== undefined) return sheet.apply(id, flowCoefficient, { Q: flow, Cv: coefficient });
   const { flow: flows } = curve;
   const last = flows.length - 1;
   const q = flow.value;

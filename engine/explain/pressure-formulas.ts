@@ -100,3 +100,21 @@ export const reducingValve = {
   result: { unit: 'psi', meaning: 'pressure behind the valve' },
   compute: ({ p, s, f }) => Math.min(p, s) - f,
 } as const satisfies Formula<'p' | 's' | 'f'>;
+
+/** Loss of a valve or manifold by its flow coefficient. */
+export const flowCoefficient = {
+  id: 'flow-coefficient',
+  title: 'Loss by the flow coefficient',
+  printed: '(Q / Cv)²',
+  source: {
+    source: sources.hightap,
+    at: { section: 'meaning of Cv: gpm of water at 1 psi', checkedOn },
+    verified: 'common-practice',
+  },
+  symbols: {
+    Q: { unit: 'gpm', meaning: 'design flow' },
+    Cv: { unit: 'Cv', meaning: 'flow coefficient' },
+  },
+  result: { unit: 'psi', meaning: 'loss' },
+  compute: ({ Q, Cv }) => (Q / Cv) ** 2,
+} as const satisfies Formula<'Q' | 'Cv'>;
