@@ -1,18 +1,16 @@
-import type { Part } from '../../views/part.ts';
+import { markupOf, type Part } from '../../views/part.ts';
 
-/** The parts whose markup an edit changed; of a list that kept its rows, only the changed rows. */
+/** The parts that an edit changed; of a piece that kept its frame, only those of its children. */
 export function changedParts(before: readonly Part[], after: readonly Part[]): readonly Part[] {
   const known = new Map(before.map((part) => [part.id, part]));
   const changed: Part[] = [];
   for (const part of after) {
     const old = known.get(part.id);
-    if (old === undefined || old.html === part.html) {
-      if (old === undefined) changed.push(part);
-      continue;
-    }
-    if (part.children !== undefined && old.children !== undefined && part.frame === old.frame) {
+    if (old === undefined) {
+      changed.push(part);
+    } else if ('children' in part && 'children' in old && part.frame === old.frame) {
       changed.push(...changedParts(old.children, part.children));
-    } else {
+    } else if (markupOf(part) !== markupOf(old)) {
       changed.push(part);
     }
   }
@@ -20,9 +18,10 @@ export function changedParts(before: readonly Part[], after: readonly Part[]): r
 }
 
 /** A part as htmx swaps it out of band: the element of the same id is replaced. */
-export function outOfBand({ id, html }: Pick<Part, 'id' | 'html'>): string {
-  const mark = ` id="${id}"`;
+export function outOfBand(part: Part): string {
+  const html = markupOf(part);
+  const mark = ` id="${part.id}"`;
   const at = html.indexOf(mark);
-  if (at < 0 || at > html.indexOf('>')) throw new Error(`the root of part ${id} does not carry its id`);
+  if (at < 0 || at > html.indexOf('>')) throw new Error(`the root of part ${part.id} does not carry its id`);
   return `${html.slice(0, at)} hx-swap-oob="true"${html.slice(at)}`;
 }

@@ -34,7 +34,15 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
     app.post<{ Params: { id: string; place?: Place } }>(`/jobs/:id${action.path}`, async (request, reply) => {
       const { id, place = '' } = request.params;
       const before = await openOrRefuse(context, id);
-      const { revision, path = '', ...fields } = formFields(request.body);
+      const {
+        revision: loaded,
+        path: loadedPath = '',
+        liveRevision,
+        livePath,
+        ...fields
+      } = formFields(request.body);
+      const revision = liveRevision ?? loaded;
+      const path = livePath ?? loadedPath;
       const expected = revision === undefined ? before.revision : Number(revision);
       const edited = expected === before.revision ? action.apply(before.job, fields, place) : refusedByClash;
       const saved = await saveEdit(context.store, context.jobs, before, expected, edited, context.now());

@@ -26,7 +26,7 @@ export function explanationOf(
   for (const steps of sheets(report, owner)) {
     const step = steps.get(`${owner}.${quantity}`);
     if (step !== undefined) {
-      return { title: `${step.formula.title}: ${owner}`, steps: [{ step, written: writeOut(step) }] };
+      return { title: `${owner}: ${step.formula.title}`, steps: [{ step, written: writeOut(step) }] };
     }
   }
   return undefined;

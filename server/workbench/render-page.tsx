@@ -1,5 +1,5 @@
 import { JobPage } from '../../views/pages/job-page.tsx';
-import type { Part } from '../../views/part.ts';
+import { markupOf, type Part } from '../../views/part.ts';
 import { type Here, HereInputs, HerePart, Notice, noticeId } from '../../views/parts/here.tsx';
 import { hereMark, type Refused } from '../../views/workbench.ts';
 import { changedParts, outOfBand } from '../parts/changed-parts.ts';
@@ -19,12 +19,12 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
   const here: Here = { revision: open.revision, path };
   const bench = workbenchOf(open, path);
   const lists = {
-    runs: parts.runs.html,
-    runNames: parts.runNames.html,
-    runEnds: parts.runEnds.html,
-    fixtures: parts.fixtures.html,
-    levels: parts.levels.html,
-    groups: parts.groups.html,
+    runs: markupOf(parts.runs),
+    runNames: markupOf(parts.runNames),
+    runEnds: markupOf(parts.runEnds),
+    fixtures: markupOf(parts.fixtures),
+    levels: markupOf(parts.levels),
+    groups: markupOf(parts.groups),
   };
   let page = (<JobPage bench={bench} here={here} lists={lists} notice={notice} />) as string;
   if (form !== undefined) {

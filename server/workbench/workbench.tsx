@@ -1,6 +1,7 @@
 import { ledger } from '../../engine/index.ts';
 import type { Part } from '../../views/part.ts';
 import { PathPanel, pathPanelId } from '../../views/parts/path-panel.tsx';
+import { remembered } from '../../views/remembered.ts';
 import { pathKey, type ShownPath, type Workbench } from '../../views/workbench.ts';
 import { type PartList, partList } from '../parts/part-list.tsx';
 import type { ComputedJob } from './compute-job.ts';
@@ -29,8 +30,10 @@ export function partsOf(open: OpenJob): PartList {
   return parts;
 }
 
+const madePath = remembered((open: OpenJob, path: string) => <PathPanel bench={workbenchOf(open, path)} />);
+
 export function pathPartOf(open: OpenJob, path: string): Part {
-  return { id: pathPanelId, html: (<PathPanel bench={workbenchOf(open, path)} />) as string };
+  return { id: pathPanelId, html: madePath(open, path) };
 }
 
 function shownPath(report: OpenJob['report'], path: string): ShownPath | undefined {

@@ -79,3 +79,14 @@ function openTarget() {
 
 window.addEventListener('hashchange', openTarget);
 openTarget();
+
+// Up and down go from line to line of the layout.
+document.addEventListener('keydown', (event) => {
+  const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+  if (step === undefined || !event.target.matches?.('.line input')) return;
+  const lines = [...document.querySelectorAll('.line input')];
+  const next = lines[lines.indexOf(event.target) + step];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+});

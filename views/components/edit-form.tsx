@@ -39,6 +39,7 @@ export function EditForm(props: {
     <form
       id={props.id}
       class={props.class ?? 'edit'}
+      autocomplete="off"
       method="post"
       action={props.action}
       hx-post={props.action}

@@ -76,9 +76,6 @@ export function TextField(props: TextProps): JSX.Element {
         value={value}
         list={props.list}
         required={props.required}
-        maxlength={400}
-        autocomplete="off"
-        spellcheck="false"
         class={props.numeric ? 'numeric' : undefined}
         aria-invalid={problem === undefined ? undefined : 'true'}
         aria-describedby={by}
@@ -139,9 +136,8 @@ export function TickField(props: Common): JSX.Element {
 /** What is wrong with a form as a whole. */
 export function FormProblem(props: { refused: Refused | undefined }): JSX.Element {
   const problem = props.refused?.problems[''];
-  return problem === undefined ? (
-    <></>
-  ) : (
+  if (problem === undefined) return '';
+  return (
     <p class="problem" role="alert" safe>
       {problem}
     </p>

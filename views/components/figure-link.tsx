@@ -1,5 +1,6 @@
-/** One figure that opens its own explanation. */
+/** One figure that opens its own explanation; its id keeps the focus when the figure changes. */
 export function FigureLink(props: {
+  readonly id: string;
   readonly job: string;
   readonly of: string;
   readonly quantity: string;
@@ -9,6 +10,7 @@ export function FigureLink(props: {
   const href = `/jobs/${props.job}/explain/${encodeURIComponent(props.of)}/${props.quantity}`;
   return (
     <a
+      id={props.id}
       class="figure"
       href={href}
       hx-get={href}

@@ -32,7 +32,7 @@ export function JobPage(props: {
   const { bench, here, lists } = props;
   return (
     <Layout title={bench.job.name} class="bench">
-      <main id="main" hx-sync="this:queue all">
+      <main id="main" spellcheck="false" hx-sync="this:queue all">
         <HerePart {...here} />
         <AnswerBar bench={bench} />
         <Notice text={props.notice} />

@@ -21,7 +21,7 @@ export function BasisFields({ job, refused }: { job: Job; refused?: Refused | un
       <SelectField
         {...common}
         name="between"
-        label="Between rows of the demand table"
+        label="Between table rows"
         value={basis.between}
         choices={[
           ['interpolate', 'straight line'],

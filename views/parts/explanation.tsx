@@ -49,7 +49,7 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
   const { source, at, verified } = formula.source;
   return (
     <section class="step">
-      <h3 safe>{formula.title}</h3>
+      <h3 safe>{`${formula.title}: ${step.id}`}</h3>
       <p class="formula">
         <span class="caption">Formula </span>
         <code safe>{written.formula}</code>
@@ -58,12 +58,14 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
         <span class="caption">With numbers </span>
         <code safe>{`${written.arithmetic} = ${written.result}`}</code>
       </p>
-      <div class="scroll" tabindex="0" role="region" aria-label="Inputs">
+      <section class="scroll" tabindex="0" aria-label="Inputs">
         <table>
           <thead>
             <tr>
               <th scope="col">Symbol</th>
-              <th scope="col">Value</th>
+              <th scope="col" class="numeric">
+                Value
+              </th>
               <th scope="col">What it is</th>
               <th scope="col">Where it comes from</th>
             </tr>
@@ -86,7 +88,7 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
             })}
           </tbody>
         </table>
-      </div>
+      </section>
       <p class="source" safe>
         {`Formula: ${placeText(source, at)} (${verificationText(verified)}).${formula.note === undefined ? '' : ` ${formula.note}`}`}
       </p>

@@ -1,7 +1,7 @@
 import type { Job } from '../../engine/job/job.ts';
 import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { SelectField, TextField } from '../components/field.tsx';
-import type { Part } from '../part.ts';
+import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
 import { fixtureRowPart, kindChoices, levelChoices } from './fixture-row.tsx';
 import { runNamesId } from './run-row.tsx';
@@ -12,12 +12,17 @@ export const addFixtureForm = 'add-fixture';
 /** The fixture schedule. */
 export function fixtureListPart(bench: Workbench): Part {
   const children = bench.job.fixtures.map((fixture) => fixtureRowPart(fixture, bench));
-  const html = (
-    <ol id={fixturesId} class="fixtures">
-      {children.map((child) => child.html as 'safe')}
-    </ol>
-  ) as string;
-  return { id: fixturesId, html, frame: children.map((child) => child.id).join(' '), children };
+  return {
+    id: fixturesId,
+    frame: children.map((child) => child.id).join(' '),
+    children,
+    html: () =>
+      (
+        <ol id={fixturesId} class="fixtures">
+          {children.map((child) => markupOf(child) as 'safe')}
+        </ol>
+      ) as string,
+  };
 }
 
 /** A new fixture comes with the runs that serve it, so that no inlet is ever left unserved. */

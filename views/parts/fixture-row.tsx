@@ -4,6 +4,7 @@ import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { SelectField, TextField, TickField } from '../components/field.tsx';
 import { FigureLink } from '../components/figure-link.tsx';
 import type { Part } from '../part.ts';
+import { remembered } from '../remembered.ts';
 import { figure, signedPressure, unitSymbol } from '../text/figure.ts';
 import type { Refused, Workbench } from '../workbench.ts';
 import { runNamesId } from './run-row.tsx';
@@ -24,18 +25,18 @@ export function deleteFixtureForm(fixture: string): string {
   return `fixture:${fixture}:delete`;
 }
 
-export function levelChoices(job: Job): readonly (readonly [string, string])[] {
+export function levelChoices(job: Pick<Job, 'levels'>): readonly (readonly [string, string])[] {
   return [['', 'none'], ...job.levels.map((level) => [level.id, level.name] as const)];
 }
 
-export function groupChoices(job: Job): readonly (readonly [string, string])[] {
+export function groupChoices(job: Pick<Job, 'groups'>): readonly (readonly [string, string])[] {
   return [['', 'none'], ...job.groups.map((group) => [group.id, group.name] as const)];
 }
 
 /** All that a schedule says of one fixture. */
 export function FixtureFields(props: {
   readonly fixture: Fixture;
-  readonly job: Job;
+  readonly job: Pick<Job, 'levels' | 'groups' | 'units'>;
   readonly refused?: Refused | undefined;
 }): JSX.Element {
   const { fixture, job, refused } = props;
@@ -81,7 +82,7 @@ export function FixtureFields(props: {
         choices={levelChoices(job)}
       />
       <details id={`${form}:more`} class="more" open={refused !== undefined}>
-        <summary>
+        <summary id={`${form}:more:summary`}>
           More<span class="visually-hidden" safe>{` on ${fixture.name}`}</span>
         </summary>
         <div class="fields">
@@ -178,6 +179,7 @@ function FixtureFigures({ fixture, bench }: { fixture: Fixture; bench: Workbench
             <dt safe>{`${inlet.side} left, ${unitSymbol('pressure', job.units)}`}</dt>
             <dd>
               <FigureLink
+                id={`${fixtureRowId(fixture.id)}:${inlet.side}`}
                 job={bench.id}
                 of={run}
                 quantity="residual"
@@ -205,38 +207,45 @@ export function DeleteFixtureFields({
   refused?: Refused | undefined;
 }): JSX.Element {
   return (
-    <FormFields id={deleteFixtureForm(fixture.id)} refused={refused} button={`Delete ${fixture.name}`}>
-      <p class="hint">Its own runs go with it.</p>
+    <FormFields id={deleteFixtureForm(fixture.id)} refused={refused} button={`Delete ${fixture.id}`}>
+      {''}
     </FormFields>
   );
 }
+
+const fieldsOf = remembered(
+  (fixture: Fixture, levels: Job['levels'], groups: Job['groups'], units: Job['units']) => (
+    <FixtureFields fixture={fixture} job={{ levels, groups, units }} />
+  ),
+);
 
 /** One line of the schedule: the fixture, what is left at its inlets, and its removal. */
 export function fixtureRowPart(fixture: Fixture, bench: Workbench): Part {
   const id = fixtureRowId(fixture.id);
   const action = `/jobs/${bench.id}/fixtures/${encodeURIComponent(fixture.id)}`;
-  const fields = (<FixtureFields fixture={fixture} job={bench.job} />) as string;
+  const { levels, groups, units } = bench.job;
+  const fields = fieldsOf(fixture, levels, groups, units);
   const figures = (<FixtureFigures fixture={fixture} bench={bench} />) as string;
   const removal = (<DeleteFixtureFields fixture={fixture} />) as string;
-  const html = (
-    <li id={id} class="fixture">
-      <EditForm id={fixtureForm(fixture.id)} action={action} live>
-        {fields as 'safe'}
-      </EditForm>
-      {figures as 'safe'}
-      <EditForm id={deleteFixtureForm(fixture.id)} action={`${action}/delete`} class="edit slight">
-        {removal as 'safe'}
-      </EditForm>
-    </li>
-  ) as string;
   return {
     id,
-    html,
     frame: '',
     children: [
       { id: formPartId(fixtureForm(fixture.id)), html: fields },
       { id: `${id}:figures`, html: figures },
       { id: formPartId(deleteFixtureForm(fixture.id)), html: removal },
     ],
+    html: () =>
+      (
+        <li id={id} class="fixture">
+          <EditForm id={fixtureForm(fixture.id)} action={action} live>
+            {fields as 'safe'}
+          </EditForm>
+          {figures as 'safe'}
+          <EditForm id={deleteFixtureForm(fixture.id)} action={`${action}/delete`} class="edit slight">
+            {removal as 'safe'}
+          </EditForm>
+        </li>
+      ) as string,
   };
 }

@@ -17,11 +17,15 @@ export function HereInputs({ revision, path }: Here): JSX.Element {
   );
 }
 
-/** The same for edits in place: they send this in place of what the page was loaded with. */
-export function HerePart(here: Here): JSX.Element {
+/**
+ * The same for edits in place, under names of its own: a form keeps what the page was loaded with, and htmx lets a
+ * form's own field win over an included one of the same name.
+ */
+export function HerePart({ revision, path }: Here): JSX.Element {
   return (
     <div id={hereId} hidden>
-      <HereInputs {...here} />
+      <input type="hidden" name="liveRevision" value={String(revision)} />
+      <input type="hidden" name="livePath" value={path} />
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { FixtureGroup, Job, Level, UnitSystem } from '../../engine/job/job.ts';
 import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { SelectField, TextField } from '../components/field.tsx';
-import type { Part } from '../part.ts';
+import { markupOf, type Part } from '../part.ts';
 import { unitSymbol } from '../text/figure.ts';
 import type { Refused, Workbench } from '../workbench.ts';
 
@@ -115,19 +115,19 @@ export function DeleteFields(props: {
 
 function rowPart(row: string, name: string, action: string, fields: string): Part {
   const removal = (<DeleteFields row={row} name={name} />) as string;
-  const html = (
-    <li id={`${row}:row`}>
-      <EditForm id={row} action={action} live>
-        {fields as 'safe'}
-      </EditForm>
-      <EditForm id={deleteForm(row)} action={`${action}/delete`} class="edit slight">
-        {removal as 'safe'}
-      </EditForm>
-    </li>
-  ) as string;
   return {
     id: `${row}:row`,
-    html,
+    html: () =>
+      (
+        <li id={`${row}:row`}>
+          <EditForm id={row} action={action} live>
+            {fields as 'safe'}
+          </EditForm>
+          <EditForm id={deleteForm(row)} action={`${action}/delete`} class="edit slight">
+            {removal as 'safe'}
+          </EditForm>
+        </li>
+      ) as string,
     frame: '',
     children: [
       { id: formPartId(row), html: fields },
@@ -137,12 +137,17 @@ function rowPart(row: string, name: string, action: string, fields: string): Par
 }
 
 function listPart(id: string, children: readonly Part[]): Part {
-  const html = (
-    <ul id={id} class="rows">
-      {children.map((child) => child.html as 'safe')}
-    </ul>
-  ) as string;
-  return { id, html, frame: children.map((child) => child.id).join(' '), children };
+  return {
+    id,
+    frame: children.map((child) => child.id).join(' '),
+    children,
+    html: () =>
+      (
+        <ul id={id} class="rows">
+          {children.map((child) => markupOf(child) as 'safe')}
+        </ul>
+      ) as string,
+  };
 }
 
 export function levelListPart({ id, job }: Pick<Workbench, 'id' | 'job'>): Part {

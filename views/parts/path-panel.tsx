@@ -80,8 +80,8 @@ function Ledger({
   const unit = unitSymbol('pressure', job.units);
   return (
     <details class="ledger" id="ledger">
-      <summary>Ledger: the same path as a table</summary>
-      <div class="scroll" tabindex="0" role="region" aria-label="Ledger">
+      <summary id="ledger:summary">Ledger: the same path as a table</summary>
+      <section class="scroll" tabindex="0" aria-label="Ledger">
         <table>
           <thead>
             <tr>
@@ -113,6 +113,7 @@ function Ledger({
                   </th>
                   <td class="numeric">
                     <FigureLink
+                      id={`ledger:${run.id}:${line.what}`}
                       job={bench.id}
                       of={run.id}
                       quantity={quantityOf[line.what]}
@@ -144,6 +145,7 @@ function Ledger({
               <td></td>
               <td class="numeric">
                 <FigureLink
+                  id="ledger:margin"
                   job={bench.id}
                   of={path.fixture.id}
                   quantity={`${path.side}-margin`}
@@ -154,7 +156,7 @@ function Ledger({
             </tr>
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

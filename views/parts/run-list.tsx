@@ -1,18 +1,23 @@
 import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { TextField } from '../components/field.tsx';
-import type { Part } from '../part.ts';
+import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
 import { addRunForm, runEndsId, runNamesId, runRowPart, runsId } from './run-row.tsx';
 
 /** The pipe tree as an outline, from the street outwards. */
 export function runListPart(bench: Workbench): Part {
   const children = bench.rows.map((row) => runRowPart(row, bench));
-  const html = (
-    <ol id={runsId} class="runs">
-      {children.map((child) => child.html as 'safe')}
-    </ol>
-  ) as string;
-  return { id: runsId, html, frame: children.map((child) => child.id).join(' '), children };
+  return {
+    id: runsId,
+    frame: children.map((child) => child.id).join(' '),
+    children,
+    html: () =>
+      (
+        <ol id={runsId} class="runs">
+          {children.map((child) => markupOf(child) as 'safe')}
+        </ol>
+      ) as string,
+  };
 }
 
 /** Names that the layout's fields offer while typing. */

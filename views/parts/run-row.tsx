@@ -1,9 +1,10 @@
-import type { UnitSystem } from '../../engine/job/job.ts';
+import type { Run, UnitSystem } from '../../engine/job/job.ts';
 import { joints, jointsOf, materials } from '../../tables/pipe/names.ts';
 import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { SelectField, TextField, TickField } from '../components/field.tsx';
 import { FigureLink } from '../components/figure-link.tsx';
 import type { Part } from '../part.ts';
+import { remembered } from '../remembered.ts';
 import { figure, fixed, unitSymbol } from '../text/figure.ts';
 import type { Refused, RunRow, Workbench } from '../workbench.ts';
 
@@ -33,7 +34,7 @@ function runAction(job: string, run: string): string {
 }
 
 /** The one line of a run's shorthand. */
-export function RunLineFields({ row, refused }: { row: RunRow; refused?: Refused | undefined }): JSX.Element {
+export function RunLineFields({ row, refused }: { row: Pick<RunRow, 'run' | 'line'>; refused?: Refused | undefined }): JSX.Element {
   return (
     <FormFields id={lineForm(row.run.id)} refused={refused} button="Save" live>
       <TextField
@@ -52,7 +53,7 @@ export function RunLineFields({ row, refused }: { row: RunRow; refused?: Refused
 
 /** The same run in separate fields. */
 export function RunEditFields(props: {
-  readonly row: RunRow;
+  readonly row: Pick<RunRow, 'run' | 'fittings' | 'end'>;
   readonly system: UnitSystem;
   readonly refused?: Refused | undefined;
 }): JSX.Element {
@@ -157,16 +158,22 @@ function RunFigures({ row, bench }: { row: RunRow; bench: Workbench }): JSX.Elem
       unitSymbol('velocity', system),
       figure(solution.velocity[at]!, 'velocity', system),
     ],
-    ['loss', 'loss', unitSymbol('pressure', system), figure(loss, 'pressure', system)],
-    ['residual', 'left', unitSymbol('pressure', system), figure(solution.residual[at]!, 'pressure', system)],
+    ['loss', 'loss', `loss, ${unitSymbol('pressure', system)}`, figure(loss, 'pressure', system)],
+    [
+      'residual',
+      'pressure left',
+      `left, ${unitSymbol('pressure', system)}`,
+      figure(solution.residual[at]!, 'pressure', system),
+    ],
   ];
   return (
     <dl class="figures" id={`${runRowId(id)}:figures`}>
       {cells.map(([quantity, label, unit, text]) => (
         <div>
-          <dt safe>{`${label}, ${unit}`}</dt>
+          <dt safe>{unit}</dt>
           <dd>
             <FigureLink
+              id={`${runRowId(id)}:${quantity}`}
               job={bench.id}
               of={id}
               quantity={quantity}
@@ -180,11 +187,15 @@ function RunFigures({ row, bench }: { row: RunRow; bench: Workbench }): JSX.Elem
   );
 }
 
+const lineOf = remembered((run: Run, line: string) => <RunLineFields row={{ run, line }} />);
+const fieldsOf = remembered((run: Run, fittings: string, end: string, system: UnitSystem) => (
+  <RunEditFields row={{ run, fittings, end }} system={system} />
+));
+
 /** One run: name, line, figures; behind a fold its fields, a run under it, and its removal. */
 export function runRowPart(row: RunRow, bench: Workbench): Part {
   const run = row.run.id;
   const id = runRowId(run);
-  const action = runAction(bench.id, run);
   const side = bench.report.network.hot[row.position] === 1 ? 'hot' : 'cold';
   const head = (
     <p class="run-name" id={`${id}:name`}>
@@ -195,9 +206,38 @@ export function runRowPart(row: RunRow, bench: Workbench): Part {
     </p>
   ) as string;
   const figures = (<RunFigures row={row} bench={bench} />) as string;
-  const line = (<RunLineFields row={row} />) as string;
-  const fields = (<RunEditFields row={row} system={bench.job.units} />) as string;
-  const html = (
+  const line = lineOf(row.run, row.line);
+  const fields = fieldsOf(row.run, row.fittings, row.end, bench.job.units);
+  return {
+    id,
+    frame: `${row.depth}`,
+    children: [
+      { id: `${id}:name`, html: head },
+      { id: formPartId(lineForm(run)), html: line },
+      { id: `${id}:figures`, html: figures },
+      { id: formPartId(fieldsForm(run)), html: fields },
+    ],
+    html: () =>
+      (
+        <RunItem job={bench.id} row={row} head={head} figures={figures} line={line} fields={fields} />
+      ) as string,
+  };
+}
+
+interface RunItemProps {
+  readonly job: string;
+  readonly row: RunRow;
+  readonly head: string;
+  readonly figures: string;
+  readonly line: string;
+  readonly fields: string;
+}
+
+function RunItem({ job, row, head, figures, line, fields }: RunItemProps): JSX.Element {
+  const run = row.run.id;
+  const id = runRowId(run);
+  const action = runAction(job, run);
+  return (
     <li id={id} class={`run depth-${Math.min(row.depth, 12)}`}>
       {head as 'safe'}
       <EditForm id={lineForm(run)} action={`${action}/line`} live class="edit line">
@@ -205,7 +245,7 @@ export function runRowPart(row: RunRow, bench: Workbench): Part {
       </EditForm>
       {figures as 'safe'}
       <details id={`${id}:more`} class="more">
-        <summary>
+        <summary id={`${id}:more:summary`}>
           Fields<span class="visually-hidden" safe>{` of run ${run}`}</span>
         </summary>
         <EditForm id={fieldsForm(run)} action={action} live>
@@ -219,18 +259,7 @@ export function runRowPart(row: RunRow, bench: Workbench): Part {
         </EditForm>
       </details>
     </li>
-  ) as string;
-  return {
-    id,
-    html,
-    frame: `${row.depth}`,
-    children: [
-      { id: `${id}:name`, html: head },
-      { id: formPartId(lineForm(run)), html: line },
-      { id: `${id}:figures`, html: figures },
-      { id: formPartId(fieldsForm(run)), html: fields },
-    ],
-  };
+  );
 }
 
 export function deleteForm(run: string): string {

@@ -16,7 +16,7 @@ interface Props {
 
 const shapes = {
   wide: { width: 1060, height: 380, left: 56, right: 118, top: 28, bottom: 62, type: 12 },
-  narrow: { width: 380, height: 330, left: 34, right: 62, top: 26, bottom: 30, type: 12 },
+  narrow: { width: 380, height: 320, left: 34, right: 84, top: 26, bottom: 30, type: 12 },
 } as const;
 
 /** A round distance for about five lines over `span`. */
@@ -46,7 +46,9 @@ export function Staircase(props: Props): JSX.Element {
   const x = (step: number) => round(left + step * stride);
   const base = y(lowest);
   const outline = [`M${x(0)} ${y(start)}H${x(1)}`];
-  stairs.forEach((stair, index) => outline.push(`V${y(stair.after)}H${x(index + 2)}`));
+  stairs.forEach((stair, index) => {
+    outline.push(`V${y(stair.after)}H${x(index + 2)}`);
+  });
   const end = x(stairs.length + 1);
   const short = path.margin < 0;
   const needsBelow = y(path.required) > y(path.residual);

@@ -1,6 +1,6 @@
 import type { Run } from '../../engine/job/job.ts';
 import type { LedgerLine } from '../../engine/network/report.ts';
-import { endWords } from '../text/loss-step.ts';
+import { endWord } from '../text/loss-step.ts';
 
 /** One step of the staircase: what it stands for, pressure before and after, Pa, and the ledger lines it gathers. */
 export interface Stair {
@@ -51,7 +51,7 @@ function wordFor(line: LedgerLine, run: Run): string {
     case 'fittings':
       return 'pipe';
     case 'device':
-      return endWords(run);
+      return endWord(run);
     case 'elevation':
       return line.loss < 0 ? 'drop' : 'rise';
   }

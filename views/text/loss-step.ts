@@ -30,6 +30,30 @@ export function endWords(run: Run): string {
   }
 }
 
+/** The same in a word that fits under a step. */
+export function endWord({ end }: Run): string {
+  if (end === undefined) return '';
+  if ('fixture' in end) return end.fixture;
+  switch (end.device) {
+    case 'reducing-valve':
+      return 'reducer';
+    case 'mixing-valve':
+      return 'mixer';
+    case 'expansion-tank':
+      return 'tank';
+    case 'other':
+      return end.name;
+    case 'meter':
+    case 'backflow':
+    case 'heater':
+    case 'manifold':
+    case 'softener':
+    case 'filter':
+    case 'arrester':
+      return end.device;
+  }
+}
+
 /** Size and material of a run, as read. */
 export function pipeWords(run: Run): string {
   const material: MaterialId = run.material;
