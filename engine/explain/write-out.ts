@@ -20,7 +20,8 @@ export function figures(value: number): string {
 export function writeOut({ formula, terms, value }: Step): WrittenStep {
   // What stands on the left is the result; a law solved for something inside it keeps both sides.
   const right = formula.printed.replace(/^[\p{L}_][\p{L}\p{N}_]* = /u, '');
-  const arithmetic = right.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, (name) => {
+  // A subscript belongs to the name of a symbol, a square or cube does not.
+  const arithmetic = right.replace(/[\p{L}_](?:(?![²³])[\p{L}\p{N}_])*/gu, (name) => {
     const symbol = formula.symbols[name];
     const term = terms[name];
     if (symbol === undefined || term === undefined) return name;

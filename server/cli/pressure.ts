@@ -1,0 +1,59 @@
+import type { InletResult, Report } from '../../engine/index.ts';
+import { unverifiedOnPath } from '../../engine/network/unverified.ts';
+import { show } from '../../tables/units/display.ts';
+import { chooseInlet, inletName } from './choose-inlet.ts';
+import type { Call } from './command.ts';
+import { countsOf, countWords } from './findings-count.ts';
+import { inletLines } from './inlet-lines.ts';
+import { deferral, demandLines, headLines, labelled } from './job-head.ts';
+import { ledgerLines } from './ledger-lines.ts';
+import { openJob } from './open-job.ts';
+import { isRefusal, type Outcome } from './outcome.ts';
+import { pressureJson } from './pressure-json.ts';
+import { restsOn, unverifiedLines } from './unverified-lines.ts';
+
+/** `hightap pressure JOB`: summary, inlets by margin, one path as a ledger. */
+export async function pressure({ words, values, flags, input }: Call): Promise<Outcome> {
+  const report = await openJob(words[0]!, values.get('scheme'), input);
+  if (isRefusal(report)) return report;
+  const path = values.get('path');
+  const shown = path === undefined ? report.worst : chooseInlet(report, path);
+  if (shown !== undefined && isRefusal(shown)) return shown;
+  if (flags.has('json')) return { is: 'json', code: 0, value: pressureJson(report, shown) };
+  return { is: 'text', code: 0, lines: pressureLines(report, shown, flags.has('all')) };
+}
+
+function pressureLines(report: Report, shown: InletResult | undefined, all: boolean): string[] {
+  const { network, solution, inlets, worst, findings } = report;
+  const lines = [...headLines(report), ...demandLines(report)];
+  if (worst === undefined || shown === undefined) {
+    return [...lines, ...labelled('Worst', 'no run ends at a fixture yet'), '', ...deferral];
+  }
+  return [
+    ...lines,
+    ...labelled('Worst', `${worst.inlet.fixture.name} (${inletName(worst)})`),
+    ...labelled('', worstWords(report, worst)),
+    ...labelled('Findings', `${countWords(findings)}; hightap check tells them`),
+    '',
+    ...inletLines(inlets, network.job.units, all),
+    '',
+    ...ledgerLines(report, shown),
+    '',
+    ...unverifiedLines(unverifiedOnPath(network, solution, shown.inlet)),
+    ...deferral,
+  ];
+}
+
+function worstWords({ network, findings, passes, unverified }: Report, worst: InletResult): string {
+  const say = (value: number): string => show(value, 'pressure', network.job.units);
+  const errors = countsOf(findings).error;
+  const verdict =
+    worst.margin < 0
+      ? `SHORT by ${say(-worst.margin)}`
+      : passes
+        ? `passes with ${say(worst.margin)} to spare`
+        : `${say(worst.margin)} to spare, but ${errors} ${errors === 1 ? 'rule is' : 'rules are'} broken`;
+  const rests = restsOn(unverified);
+  const left = `${say(worst.residual)} left, ${say(worst.inlet.requiredPressure)} needed: ${verdict}`;
+  return rests === '' ? left : `${left} (${rests}, listed below)`;
+}
