@@ -1,11 +1,12 @@
 import { runCli } from './cli/run-cli.ts';
 
-// A reader that has seen enough, such as `head`, closes the pipe; that is no error.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') process.exitCode = 3;
-  });
-}
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // A reader that has seen enough, such as `head`, closes the pipe; that is no error.
+  if (error.code === 'EPIPE') return;
+  process.stderr.write(`hightap: the output cannot be written (${error.code})\n`);
+  process.exitCode = 3;
+});
+process.stderr.on('error', () => {});
 
 try {
   const { code, stdout, stderr } = await runCli(process.argv.slice(2), { stdin: process.stdin });

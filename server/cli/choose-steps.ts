@@ -17,7 +17,7 @@ export function chooseSteps(report: Report, name: string): readonly Step[] | Ref
       [...steps.keys()].filter((id) => !isCommon(id)),
     );
   }
-  const inlets = inletsNamed(report, name);
+  const inlets = inletsNamed(report, name.replace(/\.(cold|hot)-margin$/, '.$1'));
   if (inlets.length > 0) {
     const chosen = inlets.map(({ inlet }) =>
       closure(explainRun(report, runs[inlet.run]!.id)!, [`${inlet.fixture.id}.${inlet.side}-margin`]),

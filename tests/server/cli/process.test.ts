@@ -45,4 +45,13 @@ describe('the program itself', () => {
     const { stdout, stderr } = spawnSync('sh', ['-c', command], { cwd: root, encoding: 'utf8' });
     expect({ stdout, stderr }).toEqual({ stdout: '{\n', stderr: '' });
   });
+
+  it('says so when its output cannot be written', () => {
+    const command = `${process.execPath} --import tsx server/cli.ts help > /dev/full`;
+    const { status, stderr } = spawnSync('sh', ['-c', command], { cwd: root, encoding: 'utf8' });
+    expect({ status, stderr }).toEqual({
+      status: 3,
+      stderr: 'hightap: the output cannot be written (ENOSPC)\n',
+    });
+  });
 });
