@@ -15,13 +15,14 @@ const trials = 12;
 
 interface Trial {
   readonly mend: Mend & { readonly gain: number; readonly mends: boolean };
-  /** What the change takes: length of pipe replaced, m; a meter is one piece. */
+  /** Pipe replaced, m. */
   readonly work: number;
 }
 
 /**
- * The single change that lifts a short inlet to what it needs: one size up on a run of its path, or a larger meter;
- * of several that do, the one that replaces the least pipe, and where none does, the one that gains most.
+ * The single change that lifts a short inlet to what it needs: one size up on a run of its path, the least pipe
+ * first; a larger meter, which is the utility's to change, where no pipe does; and where nothing does, what gains
+ * most.
  *
  * @returns undefined where nothing on the path can be made larger
  */
@@ -48,7 +49,10 @@ export function mendResidual(network: Network, solution: Solution, inlet: Inlet)
     const [size] = largerSizes(meterLosses, run.end.size);
     if (size === undefined) continue;
     const outcome = trial(at, { curve: deviceCurve({ device: 'meter', size }) });
-    found.push({ mend: { do: 'larger-meter', run: run.id, size, ...outcome }, work: 0 });
+    found.push({
+      mend: { do: 'larger-meter', run: run.id, size, ...outcome },
+      work: Number.POSITIVE_INFINITY,
+    });
   }
 
   const mending = found.filter(({ mend }) => mend.mends);

@@ -74,7 +74,8 @@ function carryPressure(network: Network, into: Filled, atStreet: number): void {
 
 /**
  * Pressure behind a device, Pa. A reducing valve holds its set pressure less its fall-off, and cannot raise what
- * comes in; any other device takes its loss.
+ * comes in; below its set pressure it stands open and is taken to lose its fall-off still, which is on the safe side.
+ * Any other device takes its loss.
  */
 export function behindDevice(before: number, setPressure: number | undefined, loss: number): number {
   return (setPressure === undefined ? before : Math.min(before, setPressure)) - loss;
