@@ -73,6 +73,23 @@ export interface Level {
   readonly elevation: Quantity;
 }
 
+/** A point of the plan on a level, measured along the walls from the job's corner. */
+export interface Place {
+  readonly level: string;
+  readonly x: Quantity;
+  readonly y: Quantity;
+}
+
+/** Where the pipe has to start and to rise, for layouts that are drawn up from the schedule. */
+export interface Places {
+  /** Where the service comes through the wall. */
+  readonly serviceEntry: Place;
+  /** Heaters, manifolds, treatment. */
+  readonly mechanicalRoom: Place;
+  /** Shafts and wet walls that go through every level. */
+  readonly risers: readonly { readonly id: string; readonly x: Quantity; readonly y: Quantity }[];
+}
+
 export type GroupKind = 'full-bath' | 'half-bath' | 'kitchen' | 'laundry';
 
 /** Fixtures that a code counts together. */
@@ -95,6 +112,10 @@ export interface Fixture {
   readonly inlets?: 'cold' | 'hot' | 'both';
   /** Inlet above the finished floor of its level. */
   readonly height?: Quantity;
+  /** Position on the plan of its level; or, where there is no plan, the length of pipe from the riser or manifold. */
+  readonly x?: Quantity;
+  readonly y?: Quantity;
+  readonly distance?: Quantity;
   /** What the maker asks for, where it differs from the code's. */
   readonly flow?: Quantity;
   readonly pressure?: Quantity;
@@ -186,6 +207,7 @@ export interface Job {
   readonly basis: Basis;
   readonly supply: Supply;
   readonly levels: readonly Level[];
+  readonly places?: Places;
   readonly groups: readonly FixtureGroup[];
   readonly fixtures: readonly Fixture[];
   readonly schemes: readonly Scheme[];
