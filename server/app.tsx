@@ -62,6 +62,8 @@ export async function buildApp({
     }
   });
 
+  // Forms are all that is taken; nothing here reads JSON or plain text.
+  app.removeContentTypeParser(['application/json', 'text/plain']);
   await app.register(formbody, { bodyLimit: formBytes });
   await app.register(multipart, {
     limits: { fileSize: fileLimits.bytes, files: 1, fields: 4, fieldSize: 1000, parts: 5, headerPairs: 50 },

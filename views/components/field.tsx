@@ -1,4 +1,5 @@
 import type { Refused } from '../workbench.ts';
+import { attribute } from './attribute.ts';
 
 interface Common {
   /** Id of the form; ids of its fields grow from it, so that focus survives a swap. */
@@ -73,7 +74,7 @@ export function TextField(props: TextProps): JSX.Element {
         id={id}
         name={props.name}
         type="text"
-        value={value}
+        value={attribute(value)}
         list={props.list}
         required={props.required}
         class={props.numeric ? 'numeric' : undefined}

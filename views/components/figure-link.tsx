@@ -1,3 +1,5 @@
+import { attribute } from './attribute.ts';
+
 /** One figure that opens its own explanation; its id keeps the focus when the figure changes. */
 export function FigureLink(props: {
   readonly id: string;
@@ -16,7 +18,7 @@ export function FigureLink(props: {
       hx-get={href}
       hx-target="#explain"
       hx-swap="innerHTML"
-      title={`How ${props.label} is found`}
+      title={attribute(`How ${props.label} is found`)}
       safe
     >
       {props.text}

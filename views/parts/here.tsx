@@ -1,3 +1,5 @@
+import { attribute } from '../components/attribute.ts';
+
 export const hereId = 'here';
 export const noticeId = 'notice';
 
@@ -12,7 +14,7 @@ export function HereInputs({ revision, path }: Here): JSX.Element {
   return (
     <>
       <input type="hidden" name="revision" value={String(revision)} />
-      <input type="hidden" name="path" value={path} />
+      <input type="hidden" name="path" value={attribute(path)} />
     </>
   );
 }
@@ -25,7 +27,7 @@ export function HerePart({ revision, path }: Here): JSX.Element {
   return (
     <div id={hereId} hidden>
       <input type="hidden" name="liveRevision" value={String(revision)} />
-      <input type="hidden" name="livePath" value={path} />
+      <input type="hidden" name="livePath" value={attribute(path)} />
     </div>
   );
 }

@@ -139,9 +139,7 @@ function Ledger({
             <tr class="total">
               <td></td>
               <td></td>
-              <th scope="row" safe>
-                {path.margin < 0 ? 'SHORT by' : 'to spare'}
-              </th>
+              <th scope="row">{path.margin < 0 ? 'SHORT by' : 'to spare'}</th>
               <td></td>
               <td class="numeric">
                 <FigureLink

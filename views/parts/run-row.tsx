@@ -34,7 +34,13 @@ function runAction(job: string, run: string): string {
 }
 
 /** The one line of a run's shorthand. */
-export function RunLineFields({ row, refused }: { row: Pick<RunRow, 'run' | 'line'>; refused?: Refused | undefined }): JSX.Element {
+export function RunLineFields({
+  row,
+  refused,
+}: {
+  row: Pick<RunRow, 'run' | 'line'>;
+  refused?: Refused | undefined;
+}): JSX.Element {
   return (
     <FormFields id={lineForm(row.run.id)} refused={refused} button="Save" live>
       <TextField
@@ -200,9 +206,7 @@ export function runRowPart(row: RunRow, bench: Workbench): Part {
   const head = (
     <p class="run-name" id={`${id}:name`}>
       <strong safe>{run}</strong>
-      <span class={side} safe>
-        {side}
-      </span>
+      <span class={side}>{side}</span>
     </p>
   ) as string;
   const figures = (<RunFigures row={row} bench={bench} />) as string;

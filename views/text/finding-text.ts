@@ -60,7 +60,7 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
   switch (finding.code) {
     case 'residual-short':
       return {
-        what: `${fixtureName(job, finding.fixture)} has ${show(finding.residual, 'pressure')} left at its ${finding.inlet} inlet; it needs ${show(finding.required, 'pressure')}.`,
+        what: `${fixtureName(job, finding.fixture)} has ${show(finding.residual, 'pressure')} left at its ${finding.inlet} inlet, run ${finding.run}; it needs ${show(finding.required, 'pressure')}.`,
         tryThis:
           'Try a larger size where the staircase falls most, a shorter path, or a device that loses less.',
       };

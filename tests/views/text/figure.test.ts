@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { figureWithUnit, fixed, signedPressure, significant } from '../../../views/text/figure.ts';
+
+describe('figures', () => {
+  it('have a true minus sign, and no negative nothing', () => {
+    expect(fixed(-1.25, 1)).toBe('−1.3');
+    expect(fixed(-0.04, 1)).toBe('0.0');
+    expect(figureWithUnit(-6894.757, 'pressure', 'us')).toBe('−1.0 psi');
+  });
+
+  it('always show whether a margin is short or spare', () => {
+    expect(signedPressure(13789.51, 'us')).toBe('+2.0 psi');
+    expect(signedPressure(-13789.51, 'us')).toBe('−2.0 psi');
+    expect(signedPressure(0, 'us')).toBe('+0.0 psi');
+  });
+
+  it.each([
+    [0, '0'],
+    [12345.6, '12346'],
+    [62.366, '62.37'],
+    [0.000123456, '0.0001235'],
+    [1.5, '1.5'],
+    [-3, '−3'],
+    [1.2e-7, '1.200e−7'],
+  ])('carry four significant digits: %d', (value, expected) => {
+    expect(significant(value)).toBe(expected);
+  });
+});
