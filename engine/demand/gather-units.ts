@@ -57,8 +57,8 @@ export function gatherUnits(
     const flowAdded = units === undefined ? continuousAdded : ownFlowAdded;
     for (const { run, side } of ends) {
       flowAdded[run]! += count * flow;
-      if (kind.flushometer) flushometer[run] = 1;
       if (units === undefined) continue;
+      if (kind.flushometer) flushometer[run] = 1;
       ownFlow[run] = flow;
       const each = units.sides[side]!;
       add(run, count * each.value, { what: 'inlet', fixture, side, each });
@@ -93,9 +93,11 @@ function membersOf(
 ): Map<FixtureGroup, Map<Fixture, readonly Inlet[]>> {
   const byId = new Map(job.groups.map((group) => [group.id, group]));
   const members = new Map<FixtureGroup, Map<Fixture, readonly Inlet[]>>();
-  for (const [fixture, ends] of inletsOf) {
+  // In the order of the schedule: which of two showers makes up the group must not hang on the order of the runs.
+  for (const fixture of job.fixtures) {
     const group = fixture.group === undefined ? undefined : byId.get(fixture.group);
-    if (group === undefined) continue;
+    const ends = inletsOf.get(fixture);
+    if (group === undefined || ends === undefined) continue;
     const list = members.get(group);
     if (list === undefined) members.set(group, new Map([[fixture, ends]]));
     else list.set(fixture, ends);

@@ -29,11 +29,21 @@ const makeUp: { readonly [kind in GroupKind]: readonly (readonly FixtureKindId[]
   laundry: [['clothes-washer'], ['laundry-tray']],
 };
 
+/**
+ * Whether a code's value for groups speaks of this fixture: one, in private use, and piped as its kind usually is. A
+ * bath on cold water alone draws more there than the group's cold value allows, and nothing of its hot value.
+ */
+function isUsual({ count, use, inlets, kind }: Fixture): boolean {
+  return (
+    count === 1 && use === 'private' && (inlets ?? fixtureKinds[kind].inlets) === fixtureKinds[kind].inlets
+  );
+}
+
 /** The fixtures that make up the group, or undefined where one is missing. */
 function groupFixtures(kind: GroupKind, fixtures: readonly Fixture[]): Fixture[] | undefined {
   const chosen: Fixture[] = [];
   for (const kinds of makeUp[kind]) {
-    const found = fixtures.find((fixture) => kinds.includes(fixture.kind) && fixture.count === 1);
+    const found = fixtures.find((fixture) => kinds.includes(fixture.kind) && isUsual(fixture));
     if (found === undefined) return undefined;
     chosen.push(found);
   }

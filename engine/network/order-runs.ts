@@ -21,8 +21,9 @@ export function orderRuns(scheme: Scheme): { ok: true; order: Order } | { ok: fa
   const defects: Defect[] = [];
   const indexOf = new Map<string, number>();
   runs.forEach((run, index) => {
+    // Left out of the names: what comes from `street` comes from the street.
     if (run.id === 'street') defects.push({ code: 'run-named-street', run: run.id });
-    if (indexOf.has(run.id)) defects.push({ code: 'run-twice', run: run.id });
+    else if (indexOf.has(run.id)) defects.push({ code: 'run-twice', run: run.id });
     else indexOf.set(run.id, index);
   });
 
@@ -46,10 +47,8 @@ export function orderRuns(scheme: Scheme): { ok: true; order: Order } | { ok: fa
   if (roots.length > 1) {
     defects.push({ code: 'several-services', runs: roots.map((index) => runs[index]!.id) });
   }
-  const loop = findLoop(scheme, indexOf);
-  if (loop !== undefined) defects.push({ code: 'loop', runs: loop });
-  else if (roots.length === 0 && defects.length === 0)
-    defects.push({ code: 'no-service', scheme: scheme.id });
+  for (const loop of findLoops(scheme, indexOf)) defects.push({ code: 'loop', runs: loop });
+  if (roots.length === 0 && defects.length === 0) defects.push({ code: 'no-service', scheme: scheme.id });
   if (defects.length > 0) return { ok: false, defects };
   return { ok: true, order: walk(roots[0]!, firstChild, nextSibling) };
 }
@@ -89,9 +88,10 @@ function walk(root: number, firstChild: Int32Array, nextSibling: Int32Array): Or
   return { indexAt, parent, subtreeEnd };
 }
 
-/** The runs of one loop, in order of flow, or undefined. */
-function findLoop(scheme: Scheme, indexOf: ReadonlyMap<string, number>): string[] | undefined {
+/** The runs of every loop, each in order of flow. */
+function findLoops(scheme: Scheme, indexOf: ReadonlyMap<string, number>): string[][] {
   const { runs } = scheme;
+  const loops: string[][] = [];
   const seenOnWalk = new Int32Array(runs.length).fill(-1);
   for (let start = 0; start < runs.length; start++) {
     let at: number | undefined = start;
@@ -104,7 +104,7 @@ function findLoop(scheme: Scheme, indexOf: ReadonlyMap<string, number>): string[
     for (let member = at; loop.length === 0 || member !== at; member = indexOf.get(runs[member]!.from)!) {
       loop.push(runs[member]!.id);
     }
-    return loop.reverse();
+    loops.push(loop.reverse());
   }
-  return undefined;
+  return loops;
 }
