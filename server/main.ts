@@ -11,12 +11,15 @@ import { seedStore } from './storage/seed-store.ts';
 
 const examples = fileURLToPath(new URL('../examples/', import.meta.url));
 
+/** The one that a new store opens with. */
+const firstExample = 'three-level-house.json';
+
 /** The example jobs in the order of their file names; one that cannot be read is left out, and said so. */
 async function readExamples(): Promise<readonly StartingJob[]> {
   const found: StartingJob[] = [];
   for (const file of readdirSync(examples)
     .filter((name) => name.endsWith('.json'))
-    .sort()) {
+    .sort((a, b) => Number(b === firstExample) - Number(a === firstExample) || a.localeCompare(b))) {
     const document = readFileSync(`${examples}${file}`, 'utf8');
     const read = await readJob(document);
     if (read.ok) found.push({ key: basename(file, '.json'), name: read.job.name, document });

@@ -83,23 +83,23 @@ export function changeFixture(job: Job, id: string, form: FixtureForm): Edited {
   if (form.id !== id && job.fixtures.some((fixture) => fixture.id === form.id)) {
     return refused({ id: `There is a fixture ${form.id} already.` });
   }
-  const fixture: Fixture = {
+  // What the form does not show, such as a position on the plan, stays as it was.
+  const fixture: Fixture = present({
+    ...previous,
     id: form.id,
     name: form.name,
     kind: form.kind,
     use: form.use,
     count: form.count,
-    ...present({
-      level: form.level === '' ? undefined : form.level,
-      room: form.room === '' ? undefined : form.room,
-      inlets: form.inlets === '' ? undefined : form.inlets,
-      height: form.height,
-      flow: form.flow,
-      pressure: form.pressure,
-      group: form.group === '' ? undefined : form.group,
-      continuous: form.continuous ? true : undefined,
-    }),
-  };
+    level: form.level === '' ? undefined : form.level,
+    room: form.room === '' ? undefined : form.room,
+    inlets: form.inlets === '' ? undefined : form.inlets,
+    height: form.height,
+    flow: form.flow,
+    pressure: form.pressure,
+    group: form.group === '' ? undefined : form.group,
+    continuous: form.continuous ? true : undefined,
+  });
   const fixtures = job.fixtures.map((other) => (other.id === id ? fixture : other));
   const sides = sidesOf(fixture);
   const moved: Job = {

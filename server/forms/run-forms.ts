@@ -93,17 +93,14 @@ function keys<T extends object>(names: T): readonly (keyof T & string)[] {
 export function readRunFields(fields: FormFields, system: UnitSystem, previous: Run): FormResult<Run> {
   const result = readForm(fieldsSchema(system, previous), fields);
   if (!result.ok) return result;
-  const { joint, note, rise, end, ...rest } = result.value;
+  const { joint, note } = result.value;
   return {
     ok: true,
-    value: {
-      ...rest,
-      ...present({
-        joint: joint === '' ? undefined : joint,
-        rise,
-        end,
-        note: note === '' ? undefined : note,
-      }),
-    },
+    value: present({
+      ...previous,
+      ...result.value,
+      joint: joint === '' ? undefined : joint,
+      note: note === '' ? undefined : note,
+    }),
   };
 }

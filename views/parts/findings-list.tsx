@@ -6,29 +6,48 @@ import type { Workbench } from '../workbench.ts';
 
 export const findingsId = 'findings-list';
 
+/** More notes than this are folded, so that errors and warnings are not lost among them. */
+const mostNotes = 3;
+
 const order: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
 const marks: Record<Severity, string> = { error: '✕ Error', warning: '! Warning', note: '· Note' };
 
 /** Every finding in words, errors first, and the values on the worst path that nobody could verify. */
 export function FindingsList({ bench }: { bench: Workbench }): JSX.Element {
   const { findings, unverified } = bench.report;
-  const sorted = [...findings].sort((a, b) => order[a.severity] - order[b.severity]);
+  const graver = findings
+    .filter(({ severity }) => severity !== 'note')
+    .sort((a, b) => order[a.severity] - order[b.severity]);
+  const notes = findings.filter(({ severity }) => severity === 'note');
+  const list = (some: readonly Finding[]) => (
+    <ul class="findings">
+      {some.map((finding) => (
+        <FindingItem finding={finding} bench={bench} />
+      ))}
+    </ul>
+  );
   return (
     <div id={findingsId}>
-      {sorted.length === 0 ? (
-        <p>Nothing to report: every rule that this job can be held to is met.</p>
+      {findings.length === 0 ? <p>Nothing to report: every rule that this job can be held to is met.</p> : ''}
+      {graver.length === 0 ? '' : (list(graver) as 'safe')}
+      {notes.length === 0 ? (
+        ''
+      ) : notes.length <= mostNotes ? (
+        (list(notes) as 'safe')
       ) : (
-        <ul class="findings">
-          {sorted.map((finding) => (
-            <FindingItem finding={finding} bench={bench} />
-          ))}
-        </ul>
+        <details id="notes">
+          <summary id="notes:summary" safe>{`${notes.length} notes`}</summary>
+          {list(notes) as 'safe'}
+        </details>
       )}
       {unverified.length === 0 ? (
         ''
       ) : (
         <details id="unverified" class="unverified">
-          <summary safe>{`Values from memory on the worst path: ${unverified.length}`}</summary>
+          <summary
+            id="unverified:summary"
+            safe
+          >{`Values from memory on the worst path: ${unverified.length}`}</summary>
           <p>These could not be compared with their document. Check them before you rely on the answer.</p>
           <ul>
             {unverified.map((cited) => (

@@ -7,18 +7,31 @@ import type { Refused, Workbench } from '../workbench.ts';
 export const jobTitleId = 'job-title';
 export const jobForm = 'job';
 
+/** A note of more than a line or two is folded, so that the staircase is seen at once. */
+const longNote = 160;
+
 export function JobTitle({ job }: { job: Job }): JSX.Element {
   return (
     <div id={jobTitleId} class="title">
       <h1 safe>{job.name}</h1>
-      {job.note === undefined ? (
-        ''
-      ) : (
-        <p class="job-note" safe>
-          {job.note}
-        </p>
-      )}
+      <JobNote note={job.note} />
     </div>
+  );
+}
+
+function JobNote({ note }: { note: string | undefined }): JSX.Element {
+  if (note === undefined) return '';
+  const text = (
+    <p class="job-note" safe>
+      {note}
+    </p>
+  );
+  if (note.length <= longNote) return text;
+  return (
+    <details id="about">
+      <summary id="about:summary">About this job</summary>
+      {text as 'safe'}
+    </details>
   );
 }
 

@@ -15,7 +15,7 @@ interface Props {
 }
 
 const shapes = {
-  wide: { width: 1060, height: 380, left: 56, right: 118, top: 28, bottom: 62, type: 12 },
+  wide: { width: 1060, height: 380, left: 56, right: 118, top: 28, bottom: 76, type: 12 },
   narrow: { width: 380, height: 320, left: 34, right: 84, top: 26, bottom: 30, type: 12 },
 } as const;
 
@@ -149,9 +149,11 @@ function StepLabel(
       <text class="name" x={middle} y={base + 32} text-anchor="middle" safe>
         {clip(run, room)}
       </text>
-      <text class="name" x={middle} y={base + 47} text-anchor="middle" safe>
-        {clip(what, room)}
-      </text>
+      {what.split(', ').map((word, line) => (
+        <text class="name" x={middle} y={base + 47 + line * 14} text-anchor="middle" safe>
+          {clip(word, room)}
+        </text>
+      ))}
     </g>
   );
 }

@@ -57,6 +57,13 @@ function wordFor(line: LedgerLine, run: Run): string {
   }
 }
 
+/** `pipe, rise`; from three kinds on they are only counted. */
+function together(first: string, second: string): string {
+  if (/^\d+ kinds$/.test(first)) return first;
+  const kinds = new Set([...first.split(', '), ...second.split(', ')]);
+  return kinds.size > 2 ? `${kinds.size} kinds` : [...kinds].join(', ');
+}
+
 function mergeSmallest(steps: Stair[]): void {
   let at = 0;
   let least = Number.POSITIVE_INFINITY;
@@ -73,10 +80,7 @@ function mergeSmallest(steps: Stair[]): void {
   const from = first.label[0].split('–')[0]!;
   const to = second.label[0].split('–').at(-1)!;
   steps.splice(at, 2, {
-    label: [
-      from === to ? from : `${from}–${to}`,
-      first.label[1] === second.label[1] ? first.label[1] : 'together',
-    ],
+    label: [from === to ? from : `${from}–${to}`, together(first.label[1], second.label[1])],
     before: first.before,
     after: second.after,
     lines: [...first.lines, ...second.lines],

@@ -54,6 +54,12 @@ export function defectText(defect: Defect, system: UnitSystem): string {
       return `Run ${defect.run} comes from ${defect.from}, which ends at a fixture; nothing can follow there.`;
     case 'level-missing':
       return `Fixture ${defect.fixture} stands on level ${defect.level}, and there is no such level.`;
+    case 'place-level-missing': {
+      const place = { serviceEntry: 'service entry', mechanicalRoom: 'mechanical room' }[defect.place];
+      return `The ${place} stands on level ${defect.level}, and there is no such level.`;
+    }
+    case 'riser-twice':
+      return `Two risers are called ${defect.riser}; give one of them another name.`;
     case 'group-missing':
       return `Fixture ${defect.fixture} belongs to group ${defect.group}, and there is no such group.`;
     case 'flow-test-inverted':

@@ -2,7 +2,7 @@ import type { Finding, Mend } from '../../engine/checks/finding.ts';
 import type { Job, UnitSystem } from '../../engine/job/job.ts';
 import type { Shown } from '../../tables/units/display.ts';
 import { citedText, placeText, verificationText } from './citation-text.ts';
-import { figureWithUnit, fixed } from './figure.ts';
+import { figuresApart, figureWithUnit, fixed } from './figure.ts';
 
 /** One finding in words: what and where, what would mend it, and the rule's source. */
 export interface FindingText {
@@ -57,23 +57,31 @@ function fixtureName(job: Job, id: string): string {
 
 function words(finding: Finding, job: Job): { readonly what: string; readonly tryThis: string } {
   const show = (value: number, dimension: Shown) => figureWithUnit(value, dimension, job.units);
+  const apart = (value: number, limit: number, dimension: Shown) =>
+    figuresApart(value, limit, dimension, job.units);
   switch (finding.code) {
-    case 'residual-short':
+    case 'residual-short': {
+      const [value, limit] = apart(finding.residual, finding.required, 'pressure');
       return {
-        what: `${fixtureName(job, finding.fixture)} has ${show(finding.residual, 'pressure')} left at its ${finding.inlet} inlet, run ${finding.run}; it needs ${show(finding.required, 'pressure')}.`,
+        what: `${fixtureName(job, finding.fixture)} has ${value} left at its ${finding.inlet} inlet, run ${finding.run}; it needs ${limit}.`,
         tryThis:
           'Try a larger size where the staircase falls most, a shorter path, or a device that loses less.',
       };
-    case 'static-high':
+    }
+    case 'static-high': {
+      const [value, limit] = apart(finding.pressure, finding.limit, 'pressure');
       return {
-        what: `The pressure at rest at the end of run ${finding.run} is ${show(finding.pressure, 'pressure')}; no more than ${show(finding.limit, 'pressure')} is allowed. Parts may leak or burst.`,
+        what: `The pressure at rest at the end of run ${finding.run} is ${value}; no more than ${limit} is allowed. Parts may leak or burst.`,
         tryThis: 'Put a pressure reducing valve on the service.',
       };
-    case 'velocity-high':
+    }
+    case 'velocity-high': {
+      const [value, limit] = apart(finding.velocity, finding.limit, 'velocity');
       return {
-        what: `Water in run ${finding.run} moves at ${show(finding.velocity, 'velocity')}; the limit for this pipe and temperature is ${show(finding.limit, 'velocity')}.`,
+        what: `Water in run ${finding.run} moves at ${value}; the limit for this pipe and temperature is ${limit}.`,
         tryThis: `Try the next larger size for run ${finding.run}.`,
       };
+    }
     case 'service-small':
       return {
         what: `The service, run ${finding.run}, is ${finding.size} in.; it may not be smaller than ${finding.least} in.`,
@@ -84,46 +92,60 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         what: `Run ${finding.run} to ${fixtureName(job, finding.fixture)} is ${finding.size} in.; the least supply for this fixture is ${finding.least} in.`,
         tryThis: `Make run ${finding.run} ${finding.least} in. or larger.`,
       };
-    case 'manifold-over-capacity':
+    case 'manifold-over-capacity': {
+      const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The ${finding.size} in. manifold at the end of run ${finding.run} would carry ${show(finding.flow, 'flow')}; it is good for ${show(finding.limit, 'flow')}.`,
+        what: `The ${finding.size} in. manifold at the end of run ${finding.run} would carry ${value}; it is good for ${limit}.`,
         tryThis: 'Take a larger manifold, or split the fixtures over two.',
       };
+    }
     case 'manifold-ports-short':
       return {
         what: `The manifold at the end of run ${finding.run} has ${finding.ports} ports, and ${finding.used} runs leave it.`,
         tryThis: 'Take a manifold with more ports, or move a run to another one.',
       };
-    case 'home-run-long':
+    case 'home-run-long': {
+      const [value, limit] = apart(finding.length, finding.limit, 'length');
       return {
-        what: `Home run ${finding.run} is ${show(finding.length, 'length')} long; below the usual supply size it may be ${show(finding.limit, 'length')}.`,
+        what: `Home run ${finding.run} is ${value} long; below the usual supply size it may be ${limit}.`,
         tryThis: 'Move the manifold closer, or make the run the usual supply size.',
       };
-    case 'home-run-pressure-low':
+    }
+    case 'home-run-pressure-low': {
+      const [value, limit] = apart(finding.pressure, finding.limit, 'pressure');
       return {
-        what: `The manifold before home run ${finding.run} has ${show(finding.pressure, 'pressure')}; a line below the usual supply size asks for ${show(finding.limit, 'pressure')} there.`,
+        what: `The manifold before home run ${finding.run} has ${value}; a line below the usual supply size asks for ${limit} there.`,
         tryThis: 'Make the run the usual supply size, or feed the manifold with a larger pipe.',
       };
-    case 'meter-over-maximum':
+    }
+    case 'meter-over-maximum': {
+      const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The ${finding.size} in. meter on run ${finding.run} would carry ${show(finding.flow, 'flow')}; its safe maximum is ${show(finding.limit, 'flow')}.`,
+        what: `The ${finding.size} in. meter on run ${finding.run} would carry ${value}; its safe maximum is ${limit}.`,
         tryThis: 'Take the next larger meter.',
       };
-    case 'pump-short':
+    }
+    case 'pump-short': {
+      const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The house may draw ${show(finding.flow, 'flow')} at once through run ${finding.run}; the pump gives ${show(finding.limit, 'flow')}. The tank bridges only a short draw.`,
+        what: `The house may draw ${value} at once through run ${finding.run}; the pump gives ${limit}. The tank bridges only a short draw.`,
         tryThis: 'Take a larger pump or tank, or lower the flow that runs at the same time.',
       };
-    case 'hot-length-long':
+    }
+    case 'hot-length-long': {
+      const [value, limit] = apart(finding.length, finding.limit, 'length');
       return {
-        what: `Hot water reaches ${fixtureName(job, finding.fixture)} by run ${finding.run} through ${show(finding.length, 'length')} of pipe; without circulation the limit is ${show(finding.limit, 'length')}.`,
+        what: `Hot water reaches ${fixtureName(job, finding.fixture)} by run ${finding.run} through ${value} of pipe; without circulation the limit is ${limit}.`,
         tryThis: 'Move the heater closer, put another one near, or circulate.',
       };
-    case 'hot-volume-large':
+    }
+    case 'hot-volume-large': {
+      const [value, limit] = apart(finding.volume, finding.limit, 'volume');
       return {
-        what: `The hot pipe to ${fixtureName(job, finding.fixture)} by run ${finding.run} holds ${show(finding.volume, 'volume')}; the limit is ${show(finding.limit, 'volume')}.`,
+        what: `The hot pipe to ${fixtureName(job, finding.fixture)} by run ${finding.run} holds ${value}; the limit is ${limit}.`,
         tryThis: 'Shorten the hot path, run it smaller where the pressure allows, or circulate.',
       };
+    }
     case 'expansion-uncontrolled':
       return {
         what: `Heater run ${finding.heater} stands in a closed system (run ${finding.run} lets no water back), and nothing takes up the expansion of heated water.`,
@@ -134,11 +156,13 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         what: `At ${fixtureName(job, finding.fixture)} ${show(finding.cold, 'pressure')} is left on the cold side and ${show(finding.hot, 'pressure')} on the hot; more than ${show(finding.limit, 'pressure')} apart, the mixed temperature may swing and can scald.`,
         tryThis: 'Even out the sizes of the two paths. The mixing valve must be listed for scald protection.',
       };
-    case 'rating-exceeded':
+    case 'rating-exceeded': {
+      const [value, limit] = apart(finding.pressure, finding.limit, 'pressure');
       return {
-        what: `Run ${finding.run} sees ${show(finding.pressure, 'pressure')} at ${show(finding.temperature, 'temperature')}; its pipe is rated for ${show(finding.limit, 'pressure')} at that temperature.`,
+        what: `Run ${finding.run} sees ${value} at ${show(finding.temperature, 'temperature')}; its pipe is rated for ${limit} at that temperature.`,
         tryThis: 'Lower the pressure or the temperature, or choose another material.',
       };
+    }
     case 'rating-unknown':
       return {
         what: `No rating is on file for the pipe of run ${finding.run} at ${show(finding.temperature, 'temperature')}.`,
@@ -169,11 +193,13 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         what: `At the end of run ${finding.run} the pressure would be ${show(finding.pressure, 'pressure')}, below the air's: this flow cannot be had, and water could be drawn back.`,
         tryThis: 'Take larger pipe before this run, or lower the flow.',
       };
-    case 'curve-exceeded':
+    case 'curve-exceeded': {
+      const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The device on run ${finding.run} carries ${show(finding.flow, 'flow')}; its loss curve ends at ${show(finding.limit, 'flow')}, and the loss beyond is carried on by the square of the flow.`,
+        what: `The device on run ${finding.run} carries ${value}; its loss curve ends at ${limit}, and the loss beyond is carried on by the square of the flow.`,
         tryThis: 'Take a larger device, or type in the maker’s points up to this flow.',
       };
+    }
     case 'height-mismatch':
       return {
         what: `The runs to ${fixtureName(job, finding.fixture)} end at ${show(finding.piped, 'length')} (run ${finding.run}), while the schedule puts it at ${show(finding.scheduled, 'length')}.`,
@@ -184,12 +210,14 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         what: `Run ${finding.run} serves nothing: a dead end where water stands.`,
         tryThis: `Connect a fixture to run ${finding.run}, or delete it.`,
       };
-    case 'hot-water-scalds':
+    case 'hot-water-scalds': {
+      const [value, limit] = apart(finding.temperature, finding.limit, 'temperature');
       return {
-        what: `Hot water is set to ${show(finding.temperature, 'temperature')}; at the outlets no more than ${show(finding.limit, 'temperature')} is allowed. It can scald within seconds.`,
+        what: `Hot water is set to ${value}; at the outlets no more than ${limit} is allowed. It can scald within seconds.`,
         tryThis:
           'Temper the water with a listed mixing valve. The local code and the licensed plumber decide.',
       };
+    }
     case 'hose-outlets':
       return {
         what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: a hose left in a pool or a sprayer can draw used water back into the drinking water.`,

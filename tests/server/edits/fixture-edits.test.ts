@@ -79,6 +79,18 @@ describe('edits of fixtures', () => {
     expect(buildNetwork(edited).ok).toBe(true);
   });
 
+  it('keeps what its form does not show', async () => {
+    const job = await readSmallJob();
+    const x = { typed: '4 ft', si: 1.2192 };
+    const placed = {
+      ...job,
+      fixtures: job.fixtures.map((fixture) => (fixture.id === 'SH' ? { ...fixture, x } : fixture)),
+    };
+    const edited = jobOf(changeFixture(placed, 'SH', form({ id: 'SH', name: 'Rain', kind: 'shower' })));
+    expect(edited.fixtures.find(({ id }) => id === 'SH')).toMatchObject({ name: 'Rain', x });
+    expect(edited.fixtures.find(({ id }) => id === 'SH')).not.toHaveProperty('flow');
+  });
+
   it('renames a fixture in its runs as well', async () => {
     const edited = jobOf(
       changeFixture(await readSmallJob(), 'SH', form({ id: 'RAIN', name: 'Rain shower', kind: 'shower' })),

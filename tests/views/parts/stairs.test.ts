@@ -70,4 +70,14 @@ describe('stairsOf', () => {
     for (let at = 1; at < stairs.length; at++) expect(stairs[at]!.before).toBe(stairs[at - 1]!.after);
     expect(stairs.flatMap((stair) => stair.lines)).toEqual(lines.map((_, at) => at));
   });
+
+  it('names what it merged', () => {
+    const runs = Array.from({ length: 15 }, (_, at) => run(`R${at}`));
+    const lines = ledgerOf(
+      runs.map((_, at) => [at, at === 14 ? 'elevation' : 'pipe', at > 12 ? 500 : 5000] as const),
+    );
+    const labels = stairsOf(lines, runs).map(({ label }) => label.join(' '));
+    expect(labels.at(-1)).toBe('R13–R14 pipe, rise');
+    expect(labels[0]).toBe('R0 pipe');
+  });
 });

@@ -40,6 +40,8 @@ const defects: { readonly [code in DefectCode]: Extract<Defect, { code: code }> 
   'cold-below-heater': { code: 'cold-below-heater', run: 'Q1', fixture: 'Q2' },
   'run-after-end': { code: 'run-after-end', run: 'Q1', from: 'Q2' },
   'level-missing': { code: 'level-missing', fixture: 'Q1', level: 'Q2' },
+  'place-level-missing': { code: 'place-level-missing', place: 'mechanicalRoom', level: 'Q1' },
+  'riser-twice': { code: 'riser-twice', riser: 'Q1' },
   'group-missing': { code: 'group-missing', fixture: 'Q1', group: 'Q2' },
   'flow-test-inverted': { code: 'flow-test-inverted', static: 344738, residual: 413685 },
   'pressures-inverted': { code: 'pressures-inverted', low: 413685, high: 344738 },

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { figureWithUnit, fixed, signedPressure, significant } from '../../../views/text/figure.ts';
+import {
+  figuresApart,
+  figureWithUnit,
+  fixed,
+  signedPressure,
+  significant,
+} from '../../../views/text/figure.ts';
 
 describe('figures', () => {
   it('have a true minus sign, and no negative nothing', () => {
@@ -12,6 +18,13 @@ describe('figures', () => {
     expect(signedPressure(13789.51, 'us')).toBe('+2.0 psi');
     expect(signedPressure(-13789.51, 'us')).toBe('−2.0 psi');
     expect(signedPressure(0, 'us')).toBe('+0.0 psi');
+    expect(signedPressure(-1, 'us')).toBe('−0.0 psi');
+  });
+
+  it('of a value and its limit differ where these differ', () => {
+    expect(figuresApart(68947.57, 137895.15, 'pressure', 'us')).toEqual(['10.0 psi', '20.0 psi']);
+    expect(figuresApart(68947.57, 69016.52, 'pressure', 'us')).toEqual(['10.00 psi', '10.01 psi']);
+    expect(figuresApart(68947.57, 68947.57, 'pressure', 'us')).toEqual(['10.0 psi', '10.0 psi']);
   });
 
   it.each([
