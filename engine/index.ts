@@ -1,10 +1,17 @@
 /** The engine's public face: a checked job in, figures, findings and explanations out. Pure; SI throughout. */
 
 export type { Finding, FindingCode, Mend, Rule, Severity } from './checks/finding.ts';
+export {
+  type BrokenScheme,
+  type ComparedScheme,
+  compareSchemes,
+  mostCompared,
+} from './compare/compare-schemes.ts';
 export { explainAll, explainInlet, explainRun } from './explain/explain.ts';
 export type { Formula } from './explain/formula.ts';
 export type { Explained, Step, Steps } from './explain/step.ts';
 export { figures, type WrittenStep, writeOut } from './explain/write-out.ts';
+export { type HotWait, hotWaits } from './hotwater/hot-wait.ts';
 export type * from './job/job.ts';
 export { buildNetwork } from './network/build-network.ts';
 export type { Defect, DefectCode } from './network/defect.ts';
@@ -15,3 +22,18 @@ export type { InletResult, LedgerLine, Report } from './network/report.ts';
 export type { Solution } from './network/solution.ts';
 export { solve } from './network/solve.ts';
 export { report } from './report.ts';
+export { type HandMethodId, handMethods } from './sizing/hand-methods.ts';
+export type { CostCurve } from './sizing/least-cost.ts';
+export { type PipeOption, pipeOptions } from './sizing/pipe-options.ts';
+export { type PsiPrice, priceOfPsi } from './sizing/price-of-psi.ts';
+export {
+  type Sized,
+  type SizingResult,
+  type SizingRules,
+  sizedScheme,
+  sizeScheme,
+  type Unsized,
+} from './sizing/size-scheme.ts';
+export { indexPrices, type PriceIndex } from './takeoff/index-prices.ts';
+export type { PriceBook } from './takeoff/price-book.ts';
+export { priceScheme, type SchemePrice } from './takeoff/price-scheme.ts';

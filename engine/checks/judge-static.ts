@@ -1,10 +1,8 @@
 import { citeValue } from '../../tables/look-up.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
-import { pressureRatings } from '../../tables/pipe/ratings.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
-import { toSI } from '../../tables/units/definitions.ts';
-import { readCurve } from '../hydraulics/water.ts';
+import { pipeRating } from '../hydraulics/pipe-rating.ts';
+import { supplyStatic } from '../hydraulics/supply-pressure.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
@@ -31,44 +29,38 @@ export function judgeStatic(network: Network, { staticPressure }: Solution): Fin
   ];
 }
 
+/** Temperature of the water in a run, K. */
+export function temperatureOf({ basis, hot }: Network, at: number): number {
+  return (hot[at] === 1 ? basis.hotTemperature : basis.coldTemperature).si;
+}
+
+/** Static pressure at the lower end of a run, Pa, in front of its device. */
+export function highestStatic(
+  { parent, staticPressure, elevationLoss, supply }: Network,
+  at: number,
+): number {
+  const above = parent[at]!;
+  const start = above < 0 ? supplyStatic(supply) : staticPressure[above]!;
+  return Math.max(start, start - elevationLoss[at]!);
+}
+
 /**
  * Runs whose pipe is not rated for the static pressure at its lower end, at the temperature it carries, and runs
  * hotter than their rating goes.
  */
-export function judgeRating(network: Network, solution: Solution): Finding[] {
-  const { basis, size, parent } = network;
+export function judgeRating(network: Network): Finding[] {
   const findings: Finding[] = [];
-  for (let at = 0; at < size; at++) {
-    const run = network.runs[at]!;
-    const temperature = (network.hot[at] === 1 ? basis.hotTemperature : basis.coldTemperature).si;
-    const rating = pressureRatings[run.material].find(
-      ({ sizesUpTo }) => nominalSizes[run.size]! <= sizesUpTo,
-    );
-    const above = parent[at]!;
-    const start = above < 0 ? solution.supplyStatic : solution.staticPressure[above]!;
-    const pressure = Math.max(start, start - solution.elevationLoss[at]!);
-    const hottest = rating?.curve.points.at(-1)?.[0];
-    if (rating === undefined || hottest === undefined || temperature > toSI(hottest, rating.curve.x) + 1e-9) {
-      findings.push({
-        code: 'rating-unknown',
-        severity: 'warning',
-        source: rules.rating,
-        run: run.id,
-        temperature,
-      });
-      continue;
+  network.runs.forEach(({ id: run, material, size }, at) => {
+    const temperature = temperatureOf(network, at);
+    const limit = pipeRating(material, size, temperature);
+    const source = rules.rating;
+    if (limit === undefined) {
+      findings.push({ code: 'rating-unknown', severity: 'warning', source, run, temperature });
+      return;
     }
-    const limit = readCurve(rating.curve, temperature);
-    if (pressure <= limit) continue;
-    findings.push({
-      code: 'rating-exceeded',
-      severity: 'error',
-      source: rules.rating,
-      run: run.id,
-      pressure,
-      temperature,
-      limit,
-    });
-  }
+    const pressure = highestStatic(network, at);
+    if (pressure <= limit) return;
+    findings.push({ code: 'rating-exceeded', severity: 'error', source, run, pressure, temperature, limit });
+  });
   return findings;
 }

@@ -1,5 +1,6 @@
 import { lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
+import type { MaterialId } from '../../tables/pipe/names.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
 import type { Cited } from '../../tables/table.ts';
@@ -11,12 +12,16 @@ import type { Solution } from '../network/solution.ts';
 import type { Finding, Mend, Rule } from './finding.ts';
 
 /** The velocity limit of a run, m/s: the job's own, else its material's, cold or hot. */
-export function velocityLimit(network: Network, at: number): { value: number; source: Cited | Rule } {
+export function velocityLimit(
+  network: Network,
+  at: number,
+  material: MaterialId = network.runs[at]!.material,
+): { value: number; source: Cited | Rule } {
   const { basis } = network;
   const side = network.hot[at] === 1 ? 'hot' : 'cold';
   const typed = side === 'hot' ? basis.velocityHot : basis.velocityCold;
   if (typed !== undefined) return { value: typed.si, source: rules.ownVelocity };
-  const cited = lookUp(profiles[basis.profile].velocityLimits, network.runs[at]!.material, side);
+  const cited = lookUp(profiles[basis.profile].velocityLimits, material, side);
   return { value: cited.value, source: cited };
 }
 

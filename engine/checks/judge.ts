@@ -28,7 +28,7 @@ export function judge(network: Network, solution: Solution, inlets: readonly Inl
     ...judgeDevices(network, solution),
     ...judgeSource(network, solution),
     ...judgeExpansion(network),
-    ...judgeRating(network, solution),
+    ...judgeRating(network),
     ...judgeHotReach(network),
     ...judgeMixing(network, inlets),
     ...judgeShutOffs(network),
