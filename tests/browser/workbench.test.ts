@@ -1,0 +1,161 @@
+import { readFileSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type TestApp, testApp } from '../server/test-app.ts';
+
+const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
+});
+
+afterAll(async () => {
+  await browser.close();
+});
+
+interface Visit {
+  readonly page: Page;
+  readonly test: TestApp;
+  /** What the browser complained about, refusals that a journey asks for apart. */
+  readonly complaints: string[];
+  readonly field: (id: string) => ReturnType<Page['locator']>;
+}
+
+async function visit(
+  work: (visit: Visit) => Promise<void>,
+  options: Parameters<Browser['newPage']>[0] = {},
+): Promise<void> {
+  const test = await testApp();
+  await test.app.listen({ port: 0, host: '127.0.0.1' });
+  const { port } = test.app.server.address() as AddressInfo;
+  const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, ...options });
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' && !/status of 4(09|22)/.test(message.text()))
+      complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(`http://127.0.0.1:${port}/`);
+  await work({ page, test, complaints, field: (id) => page.locator(`[id="${id}"]`) });
+  expect(complaints).toEqual([]);
+  await page.close();
+  await test.app.close();
+}
+
+describe('the workbench', () => {
+  it('answers a changed line at once, without a new page, and keeps the focus', () =>
+    visit(async ({ page, field }) => {
+      expect(await field('answer').textContent()).toContain('PASS');
+      await page.evaluate("document.body.setAttribute('data-same-page', 'yes')");
+      await field('run:SHH:line:line').fill("1/2 PEX 120' up 6' 1 tee 2 ells to SH hot");
+      await page.keyboard.press('Tab');
+      await page.getByText('▼ SHORT').waitFor();
+      expect(await page.evaluate('document.activeElement.id')).toBe('run:SHH:units');
+      expect(await page.locator('body').getAttribute('data-same-page')).toBe('yes');
+      expect(await field('path').locator('figcaption').textContent()).toContain('Rain shower, hot');
+    }));
+
+  it('shows why a line will not do, beside it, and forgets that when it does', () =>
+    visit(async ({ page, field, test }) => {
+      const before = await test.document();
+      await field('run:T2:line:line').fill("3/4 PEXX 10'");
+      await page.keyboard.press('Enter');
+      await field('run:T2:line:line:problem').waitFor();
+      expect(await field('run:T2:line:line:problem').textContent()).toContain('PEXX');
+      expect(await field('run:T2:line:line').inputValue()).toBe("3/4 PEXX 10'");
+      expect(await test.document()).toBe(before);
+      await field('run:T2:line:line').fill("3/4 PEX 10' 1 through tee");
+      await page.keyboard.press('Enter');
+      await field('run:T2:line:line:problem').waitFor({ state: 'detached' });
+    }));
+
+  it('loses nothing to a person who types faster than it answers', () =>
+    visit(async ({ page, field, test }) => {
+      await field('run:T1:more:summary').click();
+      await field('run:T1:edit:size').fill('3/4');
+      await field('run:T1:edit:length').fill('30');
+      await field('run:T1:edit:note').focus();
+      await page.keyboard.type('behind the boiler', { delay: 15 });
+      await page.waitForFunction(
+        "document.getElementById('run:T1:line:line').value.startsWith('3/4 PEX 30 ft')",
+      );
+      expect(await field('run:T1:edit:note').inputValue()).toBe('behind the boiler');
+      await page.keyboard.press('Enter');
+      await page.waitForFunction(
+        "document.getElementById('run:T1:edit:note').defaultValue === 'behind the boiler'",
+      );
+      expect(await test.document()).toContain('behind the boiler');
+      expect(await field('run:T1:more').getAttribute('open')).not.toBeNull();
+    }));
+
+  it('adds a run by the keyboard alone and is ready for the next', () =>
+    visit(async ({ page, field }) => {
+      await field('add-run:from').fill('T1');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type("3/4 PEX 5' 1 ell");
+      await page.keyboard.press('Enter');
+      await field('run:R1:name').waitFor();
+      expect(await page.evaluate('document.activeElement.id')).toBe('add-run:line');
+      expect(await field('add-run:line').inputValue()).toBe('');
+    }));
+
+  it('explains a figure beside the page and comes back to it', () =>
+    visit(async ({ page, field }) => {
+      await field('run:SHH:velocity').click();
+      await field('explanation-title').waitFor();
+      expect(await page.evaluate('document.activeElement.id')).toBe('explanation-title');
+      await page.getByRole('link', { name: /step SHH\.flow/ }).click();
+      await page
+        .getByRole('heading', { name: /Design flow/ })
+        .first()
+        .waitFor();
+      await page.keyboard.press('Escape');
+      expect(await field('explain').textContent()).toBe('');
+      expect(await page.evaluate('document.activeElement.id')).toBe('run:SHH:velocity');
+    }));
+
+  it('shows another path where one is chosen', () =>
+    visit(async ({ page, field }) => {
+      await field('picker-path').selectOption('KS.cold');
+      await page.getByText(/^Kitchen sink, cold:/).waitFor();
+    }));
+
+  it('does the same without the script', () =>
+    visit(
+      async ({ page, field }) => {
+        await field('run:SHH:line:line').fill("1/2 PEX 120' up 6' 1 tee 2 ells to SH hot");
+        await field('run:SHH:line').getByRole('button', { name: 'Save' }).click();
+        expect(await field('answer').textContent()).toContain('SHORT');
+        await field('run:T2:line:line').fill('nonsense');
+        await field('run:T2:line').getByRole('button', { name: 'Save' }).click();
+        expect(await field('run:T2:line:line:problem').textContent()).toContain('nonsense');
+        await page.goBack();
+        await field('run:SHH:velocity').click();
+        expect(await page.getByRole('heading', { level: 2 }).textContent()).toContain('SHH');
+      },
+      { javaScriptEnabled: false },
+    ));
+
+  it.each([
+    ['a desk', { viewport: { width: 1280, height: 900 } }],
+    ['a phone', { viewport: { width: 390, height: 844 } }],
+    ['a dark room', { viewport: { width: 1280, height: 900 }, colorScheme: 'dark' }],
+  ] as const)('is accessible and as wide as the screen on %s', (_where, options) =>
+    visit(async ({ page, field }) => {
+      await field('run:T1:more:summary').click();
+      await page.evaluate(axe);
+      const violations = await page.evaluate(async () => {
+        const { axe } = globalThis as unknown as {
+          axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+        };
+        return (await axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+      });
+      expect(violations).toEqual([]);
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(options.viewport.width);
+    }, options),
+  );
+});
