@@ -27,7 +27,7 @@ type PipeArrays = Pick<
 >;
 
 /** The joint of a run: as the job says, else the material's usual one. */
-export function jointOf(run: Run): JointId {
+export function jointOf(run: Pick<Run, 'material' | 'joint'>): JointId {
   return run.joint ?? jointsOf[run.material][0];
 }
 

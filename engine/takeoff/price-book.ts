@@ -1,4 +1,5 @@
 import type { FittingKind, JointId, MaterialId } from '../../tables/pipe/names.ts';
+import type { Device } from '../job/job.ts';
 
 /** Money as a decimal in a string, e.g. `12.50`: binary fractions never touch it. */
 export type Money = string;
@@ -10,6 +11,10 @@ export interface PipePrice {
   readonly hoursPerFoot: number;
 }
 
+/**
+ * One fitting with all its joints made. A tee is drawn in two legs, one entry for each run that leaves it, so `tee-run`
+ * and `tee-branch` each carry a share of the tee: the two together are one tee.
+ */
 export interface FittingPrice {
   readonly material: MaterialId;
   readonly joint: JointId;
@@ -19,13 +24,30 @@ export interface FittingPrice {
   readonly hours: number;
 }
 
-export interface DevicePrice {
-  readonly device: string;
-  /** As the device's own size or type tells it apart; left out where there is one price for all. */
+/** A device, set and connected. */
+export interface PlainDevicePrice {
+  readonly device: Exclude<Device['device'], 'manifold'>;
+  /**
+   * What tells its kind apart: the size of a meter or arrester, the type of a backflow assembly or heater, the name of
+   * another device. Without it the price is for each that has none of its own.
+   */
   readonly size?: string;
   readonly each: Money;
   readonly hours: number;
 }
+
+/** A manifold: `each` and `hours` for the body, the others for each of its ports. */
+export interface ManifoldPrice {
+  readonly device: 'manifold';
+  readonly size: string;
+  readonly valved: boolean;
+  readonly each: Money;
+  readonly perPort: Money;
+  readonly hours: number;
+  readonly hoursPerPort: number;
+}
+
+export type DevicePrice = PlainDevicePrice | ManifoldPrice;
 
 /** What things cost: one book, checked at the boundary. A price that is not in it is missing, never nothing. */
 export interface PriceBook {
@@ -35,6 +57,7 @@ export interface PriceBook {
   readonly note?: string;
   /** Whether the figures are made up, as those of the book that ships are; shown wherever a price is. */
   readonly invented: boolean;
+  /** Three letters, `USD`. */
   readonly currency: string;
   /** Day from which the prices hold, `2026-11-25`. */
   readonly effective: string;
