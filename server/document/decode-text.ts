@@ -4,12 +4,16 @@ export type Decoded =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly problem: string };
 
-/** The text of a job file: UTF-8, with or without a byte order mark, not over the limit of size, not empty. */
-export function decodeText(file: string | Uint8Array): Decoded {
+/**
+ * The text of a file: UTF-8, with or without a byte order mark, not over the limit of size, not empty.
+ *
+ * @param what the document that the file should hold, for the sentences
+ */
+export function decodeText(file: string | Uint8Array, what = 'job'): Decoded {
   const bytes = typeof file === 'string' ? Buffer.byteLength(file) : file.byteLength;
   if (bytes > fileLimits.bytes) {
     const size = (bytes / 1e6).toFixed(1);
-    return refuse(`the file has ${size} MB; expected a job of at most ${fileLimits.bytes / 1e6} MB`);
+    return refuse(`the file has ${size} MB; expected a ${what} of at most ${fileLimits.bytes / 1e6} MB`);
   }
   if (typeof file !== 'string' && looksLikeUtf16(file)) {
     return refuse('the file is UTF-16 text; expected UTF-8');
@@ -21,9 +25,9 @@ export function decodeText(file: string | Uint8Array): Decoded {
         ? file.replace(/^\uFEFF/, '')
         : new TextDecoder('utf-8', { fatal: true }).decode(file);
   } catch {
-    return refuse('the file holds bytes that are not UTF-8 text; expected a job file in UTF-8');
+    return refuse(`the file holds bytes that are not UTF-8 text; expected a ${what} file in UTF-8`);
   }
-  if (text.trim() === '') return refuse('the file is empty; expected a job file');
+  if (text.trim() === '') return refuse(`the file is empty; expected a ${what} file`);
   return { ok: true, text };
 }
 

@@ -29,9 +29,10 @@ const dangerousKeys = new Set(['__proto__', 'constructor', 'prototype']);
  * place: the line and column of the first error, fields given twice, names that would reach into an object's
  * prototype, nesting and lists beyond {@link fileLimits}. No recursion, so that depth costs no stack.
  *
+ * @param what the document that the text should hold, for the sentences
  * @returns problems, one sentence each; with none, JSON.parse will read the text
  */
-export function scanJson(text: string): string[] {
+export function scanJson(text: string, what = 'job'): string[] {
   const problems: string[] = [];
   const stack: Container[] = [];
   let want: Wanted = 'value';
@@ -56,7 +57,7 @@ export function scanJson(text: string): string[] {
     } else if (character === '"' && /key/.test(want)) {
       const end = endOfString(text, at);
       if (end < 0) return [...problems, broken(text, -end, 'the end of the text in double quotes')];
-      const problem = enterKey(text.slice(at, end), stack);
+      const problem = enterKey(text.slice(at, end), stack, what);
       if (problem !== undefined) problems.push(problem);
       if (problems.length >= fileLimits.problemsTold) return problems;
       want = 'colon';
@@ -66,7 +67,7 @@ export function scanJson(text: string): string[] {
         top.at = top.count++;
         if (top.count > fileLimits.entriesOfList) {
           stack.pop();
-          return [...problems, `${placeOf(stack)} has more than ${fileLimits.entriesOfList} entries`];
+          return [...problems, `${placeOf(stack, what)} has more than ${fileLimits.entriesOfList} entries`];
         }
       }
       if (character === '{' || character === '[') {
@@ -74,7 +75,7 @@ export function scanJson(text: string): string[] {
         if (stack.length > fileLimits.depth) {
           return [
             ...problems,
-            `${position(text, at)}: nested deeper than the ${fileLimits.depth} levels that a job may have`,
+            `${position(text, at)}: nested deeper than the ${fileLimits.depth} levels that a ${what} may have`,
           ];
         }
         want = character === '{' ? 'key or end' : 'value or end';
@@ -96,14 +97,14 @@ export function scanJson(text: string): string[] {
 }
 
 /** Notes a field's name in its object; a sentence where it is there already or may not be. */
-function enterKey(quoted: string, stack: readonly Container[]): string | undefined {
+function enterKey(quoted: string, stack: readonly Container[], what: string): string | undefined {
   const key = quoted.includes('\\') ? String(JSON.parse(quoted)) : quoted.slice(1, -1);
   const top = stack[stack.length - 1]!;
-  const place = placeOf(stack.slice(0, -1));
+  const place = placeOf(stack.slice(0, -1), what);
   const twice = top.keys!.has(key);
   top.keys!.add(key);
   top.at = key;
-  if (dangerousKeys.has(key)) return `${place} has the field ${shorten(key)}, which no job may have`;
+  if (dangerousKeys.has(key)) return `${place} has the field ${shorten(key)}, which no ${what} may have`;
   if (twice) return `${place} has the field ${shorten(key)} twice; expected it once`;
   if (top.keys!.size === fileLimits.fieldsOfObject + 1) {
     return `${place} has more than ${fileLimits.fieldsOfObject} fields`;
@@ -111,8 +112,8 @@ function enterKey(quoted: string, stack: readonly Container[]): string | undefin
   return undefined;
 }
 
-function placeOf(containers: readonly Container[]): string {
-  if (containers.length === 0) return 'the job';
+function placeOf(containers: readonly Container[], what: string): string {
+  if (containers.length === 0) return `the ${what}`;
   const text = containers.map(({ at }) => (typeof at === 'number' ? `[${at}]` : `.${at}`)).join('');
   return text
     .replace(/^\./, '')

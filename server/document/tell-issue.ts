@@ -8,10 +8,12 @@ type Path = readonly PropertyKey[];
 /**
  * One sentence for one thing wrong in a document: the place, what came, what was expected.
  * `schemes[0].runs[3] (T4) length: "62 psi" is a pressure; expected a length in ft, in, m or mm, such as "12 ft 6 in"`.
+ *
+ * @param what the kind of document, for what is wrong with all of it
  */
-export function tellIssue(issue: Issue, document: unknown, above: Path = []): string {
+export function tellIssue(issue: Issue, document: unknown, what = 'job', above: Path = []): string {
   const path = [...above, ...issue.path];
-  const place = tellPlace(path, document);
+  const place = tellPlace(path, document, what);
   switch (issue.code) {
     case 'custom':
       return `${place}: ${issue.message}`;
@@ -22,7 +24,7 @@ export function tellIssue(issue: Issue, document: unknown, above: Path = []): st
     }
     case 'invalid_union': {
       const meant = meantBranch(issue.errors, valueAt(document, path));
-      if (meant !== undefined) return meant.map((inner) => tellIssue(inner, document, path)).join('\n');
+      if (meant !== undefined) return meant.map((inner) => tellIssue(inner, document, what, path)).join('\n');
       return tellValue(place, valueAt(document, path), issue.message);
     }
     default:
@@ -72,8 +74,8 @@ function valueAt(document: unknown, path: Path): unknown {
 }
 
 /** `schemes[0].runs[3] (T4) end.type`: the id stands behind the last entry that has one. */
-function tellPlace(path: Path, document: unknown): string {
-  if (path.length === 0) return 'the job';
+function tellPlace(path: Path, document: unknown, what: string): string {
+  if (path.length === 0) return `the ${what}`;
   let named = 0;
   let id = '';
   path.forEach((key, index) => {
