@@ -52,7 +52,8 @@ export function placeInlets(
       pressureFrom: pressure.from,
     });
   });
-  for (const fixture of job.fixtures) {
+  // By id: a fixture that stands twice in the schedule is a defect of its own.
+  for (const fixture of byId.values()) {
     for (const side of sidesOf(fixture)) {
       const on = runsAt.get(fixture)?.[side] ?? [];
       if (on.length === 0) defects.push({ code: 'inlet-unserved', fixture: fixture.id, side });
