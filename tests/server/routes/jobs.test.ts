@@ -145,3 +145,16 @@ describe('jobs', () => {
     expect((await app.inject(`/jobs/${id}`)).statusCode).toBe(404);
   });
 });
+
+describe('a kept job that does not compute', () => {
+  it('is named in the list, explained on its page, and can be had as a file and deleted', async () => {
+    const { app, post, id, document } = await testApp(smallDocument.replace('"from":"T2"', '"from":"GONE"'));
+    expect((await app.inject('/jobs')).body).toContain('does not compute');
+    const page = await app.inject(`/jobs/${id}`);
+    expect(page.statusCode).toBe(409);
+    expect(page.body).toContain('Run KSC comes from GONE, and there is no such run.');
+    expect((await post(`/jobs/${id}/levels`, { name: 'Attic', elevation: '22 ft' })).statusCode).toBe(409);
+    expect((await app.inject(`/jobs/${id}/file`)).body).toBe(await document());
+    expect((await post(`/jobs/${id}/delete`, {})).statusCode).toBe(303);
+  });
+});
