@@ -1,11 +1,11 @@
-import { AddFixtureFields, addFixtureForm as addFixtureFormId } from '../../views/parts/fixture-list.tsx';
 import {
   DeleteFixtureFields,
   deleteFixtureForm,
   FixtureFields,
   fixtureForm as fixtureFormId,
   fixtureRowId,
-} from '../../views/parts/fixture-row.tsx';
+} from '../../views/parts/fixture-fields.tsx';
+import { AddFixtureFields, addFixtureForm as addFixtureFormId } from '../../views/parts/fixture-list.tsx';
 import type { Workbench } from '../../views/workbench.ts';
 import { addFixture, changeFixture, removeFixture } from '../edits/fixture-edits.ts';
 import { addFixtureForm, fixtureForm } from '../forms/fixture-forms.ts';

@@ -1,16 +1,13 @@
-import { AddRunFields } from '../../views/parts/run-list.tsx';
+import { DeleteRunFields, RunEditFields, RunLineFields, UnderFields } from '../../views/parts/run-fields.tsx';
 import {
   addRunForm as addRunFormId,
-  DeleteRunFields,
   deleteForm,
   fieldsForm,
   lineForm,
-  RunEditFields,
-  RunLineFields,
   runRowId,
-  UnderFields,
   underForm as underFormId,
-} from '../../views/parts/run-row.tsx';
+} from '../../views/parts/run-ids.ts';
+import { AddRunFields } from '../../views/parts/run-list.tsx';
 import type { RunRow, Workbench } from '../../views/workbench.ts';
 import { chosenScheme, refused } from '../edits/edited.ts';
 import { addRun, removeRun, replaceRun, replaceRunLine } from '../edits/run-edits.ts';

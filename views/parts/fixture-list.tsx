@@ -3,8 +3,9 @@ import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { SelectField, TextField } from '../components/field.tsx';
 import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
-import { fixtureRowPart, kindChoices, levelChoices } from './fixture-row.tsx';
-import { runNamesId } from './run-row.tsx';
+import { kindChoices, levelChoices } from './fixture-fields.tsx';
+import { fixtureRowPart } from './fixture-row.tsx';
+import { runNamesId } from './run-ids.ts';
 
 export const fixturesId = 'fixture-list';
 export const addFixtureForm = 'add-fixture';

@@ -2,7 +2,8 @@ import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
 import { TextField } from '../components/field.tsx';
 import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
-import { addRunForm, runEndsId, runNamesId, runRowPart, runsId } from './run-row.tsx';
+import { addRunForm, runEndsId, runNamesId, runsId } from './run-ids.ts';
+import { runRowPart } from './run-row.tsx';
 
 /** The pipe tree as an outline, from the street outwards. */
 export function runListPart(bench: Workbench): Part {
