@@ -1,12 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** The suite that needs nothing but Node; the browser has a configuration of its own. */
+/** The suite that needs nothing but Node; the browser and the long comparison have configurations of their own. */
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/browser/**'],
+    exclude: ['tests/browser/**', 'tests/optimiser/**'],
     testTimeout: 30_000,
   },
 });

@@ -1,7 +1,7 @@
 import type { Fixture, Job, Quantity, Run } from '../../engine/index.ts';
 import { toSI, type UnitId } from '../../tables/units/definitions.ts';
 
-const quantity = (value: number, unit: UnitId): Quantity => ({
+export const quantity = (value: number, unit: UnitId): Quantity => ({
   typed: `${value} ${unit}`,
   si: toSI(value, unit),
 });

@@ -2,7 +2,10 @@ import { lossAt } from '../../../engine/hydraulics/curve.ts';
 import type { SizingTask } from '../../../engine/sizing/least-cost.ts';
 
 /** Least cost in cents by trying every combination of choices, or undefined; for a handful of runs. */
-export function enumerate({ network, flow, choices, ties }: SizingTask, available: number): number | undefined {
+export function enumerate(
+  { network, flow, choices, ties }: SizingTask,
+  available: number,
+): number | undefined {
   const { size, parent } = network;
   const taken = new Array<number>(size).fill(0);
   let best: number | undefined;

@@ -14,15 +14,19 @@ const load = createRequire(import.meta.url)('highs') as () => Promise<Highs>;
 let loading: Promise<Highs> | undefined;
 
 /**
- * The same task as a mixed-integer programme, solved to zero gap by an independent optimiser: one binary for each
- * choice, one row for each fixture (its losses may not eat more than the street has over its need), and for each
- * reducing valve on its path a row from the valve's set pressure on.
+ * The same task as a mixed-integer programme, solved to zero gap by an independent optimiser.
  *
  * @returns least cost in cents, or undefined where the optimiser proves that there is none
  */
 export async function mixedInteger(task: SizingTask, available: number): Promise<number | undefined> {
+  return optimise(programme(task, available));
+}
+
+/** Solves a programme of {@link programme}. */
+export async function optimise(model: string): Promise<number | undefined> {
   loading ??= load();
-  const result = (await loading).solve(model(task, available), { mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false });
+  const optimiser = await loading;
+  const result = optimiser.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false });
   if (result.Status === 'Infeasible') return undefined;
   if (result.Status !== 'Optimal') throw new Error(`the optimiser ended with ${result.Status}`);
   return Math.round(result.ObjectiveValue);
@@ -31,7 +35,11 @@ export async function mixedInteger(task: SizingTask, available: number): Promise
 /** Pascals are scaled so that the optimiser's absolute tolerance is far below a thousandth of one. */
 const scale = 1e-3;
 
-function model({ network, flow, choices, ties }: SizingTask, available: number): string {
+/**
+ * The programme as text: one binary for each choice, one row for each fixture (its losses may not eat more than the
+ * street has over its need), and for each reducing valve on its path a row from the valve's set pressure on.
+ */
+export function programme({ network, flow, choices, ties }: SizingTask, available: number): string {
   const name = (at: number, index: number): string => `x${at}_${index}`;
   const lines = ['Minimize', ' cost:'];
   choices.forEach((list, at) => {
@@ -66,7 +74,11 @@ function model({ network, flow, choices, ties }: SizingTask, available: number):
         fixed += network.elevationLoss[at]!;
         const placed = network.deviceAt[at]!;
         if (placed >= 0) fixed += lossAt(network.devices[placed]!.curve, flow[at]!);
-        lines.push(choices[at]!.map(({ loss }, index) => ` + ${(loss * scale).toPrecision(17)} ${name(at, index)}`).join(''));
+        lines.push(
+          choices[at]!.map(
+            ({ loss }, index) => ` + ${(loss * scale).toPrecision(17)} ${name(at, index)}`,
+          ).join(''),
+        );
       });
       lines.push(` <= ${((budget - requiredPressure - fixed) * scale).toPrecision(17)}`);
     };

@@ -24,7 +24,12 @@ function jobWithDevices(runs: number, seed: number): Job {
 
 /** A sizing task over an invented random tree: six sizes for each run, at invented prices; some runs fixed or tied. */
 export function randomTask(runs: number, seed: number, tied = false): SizingTask {
-  const built = buildNetwork(jobWithDevices(runs, seed));
+  return taskOver(jobWithDevices(runs, seed), seed, tied);
+}
+
+/** A sizing task over any job, as {@link randomTask} makes it. */
+export function taskOver(job: Job, seed: number, tied = false): SizingTask {
+  const built = buildNetwork(job);
   if (!built.ok) throw new Error(JSON.stringify(built.defects));
   const { network } = built;
   const { flow } = solve(network);
