@@ -21,7 +21,7 @@ export function judgeExpansion(network: Network): Finding[] {
   for (const { device, run: at } of network.devices) {
     if (device.device !== 'heater' || device.type !== 'storage') continue;
     const path = pathTo(network, at);
-    const closed = path.findLast((run) => run !== at && closes(network, run));
+    const closed = path.findLast((run) => closes(network, run));
     if (closed === undefined) continue;
     const relieved = tanks.some(({ run: tank }) => {
       const way = pathTo(network, tank).filter((run) => run !== closed && feeds(network, closed, run));

@@ -32,6 +32,20 @@ describe('expansion-uncontrolled', () => {
     ]);
   });
 
+  it('behind a check valve on the heater’s own supply, unless the tank is on its hot side', () => {
+    const shut: Partial<Run> = { fittings: [{ kind: 'check-valve', count: 1 }] };
+    const own = (tank?: Run) => {
+      const written = house({}, tank === undefined ? [] : [tank]);
+      const runs = written.schemes[0]!.runs.map((each) =>
+        each.id === 'heater' ? { ...each, ...shut } : each,
+      );
+      return { ...written, schemes: [{ id: 'only', name: 'Only', runs }] };
+    };
+    expect(findingsOf('expansion-uncontrolled', own())).toMatchObject([{ run: 'heater', heater: 'heater' }]);
+    expect(findingsOf('expansion-uncontrolled', own(tankAt('line')))).toHaveLength(1);
+    expect(findingsOf('expansion-uncontrolled', own(tankAt('heater')))).toEqual([]);
+  });
+
   it('not with a tank between the valve and the heater, or on the hot side', () => {
     expect(findingsOf('expansion-uncontrolled', house({ end: valve }, [tankAt('line')]))).toEqual([]);
     expect(findingsOf('expansion-uncontrolled', house({ end: valve }, [tankAt('heater')]))).toEqual([]);

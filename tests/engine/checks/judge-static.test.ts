@@ -33,12 +33,12 @@ describe('static-high', () => {
 
 /** PEX SDR-9: 160 psi at 73 F, 100 psi at 180 F; CPVC SDR-11: 100 psi at 180 F, where its rating ends. */
 describe('rating', () => {
-  const house = (material: Run['material'], temperature: number, pressure: number) =>
+  const house = (material: Run['material'], temperature: number, pressure: number, rise = 0) =>
     job(
       [fixture('sink', 'kitchen-sink', { inlets: 'hot' })],
       [
         run('service', 'street', { material: 'copper-l', end: { device: 'heater', type: 'storage' } }),
-        run('hot', 'service', { size: '1/2', material, end: hot('sink') }),
+        run('hot', 'service', { size: '1/2', material, rise: ft(rise), end: hot('sink') }),
       ],
       { ...high(pressure), basis: { ...usualBasis, hotTemperature: fahrenheit(temperature) } },
     );
@@ -53,6 +53,12 @@ describe('rating', () => {
   it('not at 99 psi, and not at 101 psi when cooler', () => {
     expect(findingsOf('rating-exceeded', house('pex', 180, 99))).toEqual([]);
     expect(findingsOf('rating-exceeded', house('pex', 170, 101))).toEqual([]);
+  });
+
+  it('by the pressure at the lower end of the pipe: 8 ft of water at 180 F are 3.4 psi', () => {
+    expect(findingsOf('rating-exceeded', house('pex', 180, 97, -8))).toHaveLength(1);
+    expect(findingsOf('rating-exceeded', house('pex', 180, 96, -8))).toEqual([]);
+    expect(findingsOf('rating-exceeded', house('pex', 180, 101, 8))).toHaveLength(1);
   });
 
   it('rating-unknown: CPVC hotter than its rating goes', () => {
