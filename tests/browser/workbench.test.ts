@@ -79,15 +79,10 @@ describe('the workbench', () => {
       await field('run:T1:edit:length').fill('30');
       await field('run:T1:edit:note').focus();
       await page.keyboard.type('behind the boiler', { delay: 15 });
-      await page.waitForFunction(
-        "document.getElementById('run:T1:line:line').value.startsWith('3/4 PEX 30 ft')",
-      );
+      await expect.poll(() => field('run:T1:line:line').inputValue()).toMatch(/^3\/4 PEX 30 ft/);
       expect(await field('run:T1:edit:note').inputValue()).toBe('behind the boiler');
       await page.keyboard.press('Enter');
-      await page.waitForFunction(
-        "document.getElementById('run:T1:edit:note').defaultValue === 'behind the boiler'",
-      );
-      expect(await test.document()).toContain('behind the boiler');
+      await expect.poll(() => test.document()).toContain('behind the boiler');
       expect(await field('run:T1:more').getAttribute('open')).not.toBeNull();
     }));
 
