@@ -26,7 +26,7 @@ export function buildingJob(size: number, seed = 1): Job {
     const run = {
       id: `R${at}`,
       from: feeding < 0 ? 'street' : `R${feeding}`,
-      size: feeding < 0 ? '2' : '1',
+      size: depth[at]! < 2 ? '4' : '1',
       material: 'copper-l',
       length: quantity(3 + Math.floor((5 + random() * 20) * (1 + (deepest - depth[at]!) / 2)), 'ft'),
       rise: quantity(Math.floor(random() * 4), 'ft'),
