@@ -4,7 +4,7 @@ import { meterLosses } from '../../tables/devices/meters.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { type JointId, jointsOf } from '../../tables/pipe/names.ts';
 import { risingSizes } from '../hydraulics/rising-sizes.ts';
-import type { Device, Job, Scheme, Supply } from '../job/job.ts';
+import type { Device, Job, Places, Scheme, Supply } from '../job/job.ts';
 import type { Defect } from './defect.ts';
 
 /** Names in a job that are used twice or lead nowhere, apart from the tree itself. */
@@ -22,7 +22,18 @@ export function checkNames(job: Job): Defect[] {
     if (group !== undefined && !groups.has(group))
       defects.push({ code: 'group-missing', fixture: id, group });
   }
+  if (job.places !== undefined) defects.push(...checkPlaces(job.places, levels));
   return [...defects, ...checkSupply(job.supply)];
+}
+
+function checkPlaces(places: Places, levels: ReadonlySet<string>): Defect[] {
+  const defects: Defect[] = [];
+  for (const place of ['serviceEntry', 'mechanicalRoom'] as const) {
+    const { level } = places[place];
+    if (!levels.has(level)) defects.push({ code: 'place-level-missing', place, level });
+  }
+  twice(places.risers, (riser) => defects.push({ code: 'riser-twice', riser }));
+  return defects;
 }
 
 /** Sizes, joints and rises of a scheme's runs that no pipe or device of theirs has. */

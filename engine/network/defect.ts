@@ -1,4 +1,7 @@
-import type { InletSide } from '../job/job.ts';
+import type { InletSide, Places } from '../job/job.ts';
+
+/** A place of a job that stands on a level. */
+export type PlaceName = Exclude<keyof Places, 'risers'>;
 
 /** Why a checked document makes no tree: facts only, every one of them, each with its place. */
 export type Defect =
@@ -59,6 +62,8 @@ export type Defect =
   | { readonly code: 'cold-below-heater'; readonly run: string; readonly fixture: string }
   | { readonly code: 'run-after-end'; readonly run: string; readonly from: string }
   | { readonly code: 'level-missing'; readonly fixture: string; readonly level: string }
+  | { readonly code: 'place-level-missing'; readonly place: PlaceName; readonly level: string }
+  | { readonly code: 'riser-twice'; readonly riser: string }
   | { readonly code: 'group-missing'; readonly fixture: string; readonly group: string }
   | { readonly code: 'flow-test-inverted'; readonly static: number; readonly residual: number }
   | { readonly code: 'pressures-inverted'; readonly low: number; readonly high: number };

@@ -82,6 +82,20 @@ const level = fieldsOf({
   elevation: quantityOf('length', "finished floor on the job's datum"),
 });
 
+const x = quantityOf('length', "distance along the plan's first axis from the job's corner");
+const y = quantityOf('length', "distance along the plan's second axis from the job's corner");
+const spotOn = (what: string) => fieldsOf({ level: idOf(`id of the level of the ${what}`), x, y });
+const riser = fieldsOf({ id: idOf('id of the riser'), x, y });
+
+/** Where pipe starts and rises, for layouts drawn up from the schedule. */
+function placesSchema(listOf: ListOf) {
+  return fieldsOf({
+    serviceEntry: spotOn('service entry'),
+    mechanicalRoom: spotOn('mechanical room'),
+    risers: listOf(riser, fileLimits.risers, 'risers'),
+  });
+}
+
 const group = fieldsOf({
   id: idOf('id of the group'),
   name: textOf(bounds.nameLength, 'name of the group'),
@@ -98,10 +112,23 @@ const fixture = fieldsOf({
   count: wholeOf(bounds.fixtureCount, 'how many of them stand on the same inlet'),
   inlets: z.exactOptional(choiceOf(['cold', 'hot', 'both'], 'what is piped to it')),
   height: z.exactOptional(quantityOf('length', 'inlet above the finished floor')),
+  x: z.exactOptional(x),
+  y: z.exactOptional(y),
+  distance: z.exactOptional(
+    quantityOf('length', 'pipe from the riser or manifold, where there is no plan', 'not below zero'),
+  ),
   flow: z.exactOptional(quantityOf('flow', 'flow that its maker asks for', 'above zero')),
   pressure: z.exactOptional(quantityOf('pressure', 'pressure that its maker asks for', 'not below zero')),
   group: z.exactOptional(idOf('id of its group')),
   continuous: z.exactOptional(yesOrNo('whether it runs for long')),
+}).superRefine((read, context) => {
+  if ((read.x === undefined) === (read.y === undefined)) return;
+  const [has, lacks] = read.x === undefined ? (['y', 'x'] as const) : (['x', 'y'] as const);
+  context.addIssue({
+    code: 'custom',
+    path: [lacks],
+    message: `missing beside ${has}; expected both x and y, or neither`,
+  });
 });
 
 /** The job file, its lists made by `listOf`. */
@@ -120,6 +147,7 @@ function jobSchema(listOf: ListOf) {
     basis,
     supply,
     levels: listOf(level, fileLimits.levels, 'levels'),
+    places: z.exactOptional(placesSchema(listOf)),
     groups: listOf(group, fileLimits.groups, 'groups'),
     fixtures: listOf(fixture, fileLimits.fixtures, 'fixtures'),
     schemes: listOf(scheme, fileLimits.schemes, 'schemes'),

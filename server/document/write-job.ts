@@ -1,4 +1,4 @@
-import type { Basis, Fixture, Job, Supply } from '../../engine/job/job.ts';
+import type { Basis, Fixture, Job, Place, Places, Supply } from '../../engine/job/job.ts';
 import type { JsonObject } from './json-layout.ts';
 import { block, inline, rowsOf } from './json-layout.ts';
 import { typed, writeRun } from './write-run.ts';
@@ -9,14 +9,20 @@ import { typed, writeRun } from './write-run.ts';
  * where that says all of it, otherwise by its fields. `readJob` gives the same job back.
  */
 export function writeJob(job: Job): string {
-  const { format, version, name, note, units, basis, supply, levels, groups, fixtures, schemes, chosen } =
-    job;
+  const { format, version, name, note, units, basis, supply, levels, places } = job;
+  const { groups, fixtures, schemes, chosen } = job;
   const head = { format, version, name, note, units, basis: writeBasis(basis), supply: writeSupply(supply) };
   const lines = Object.entries(head)
     .filter(([, value]) => value !== undefined)
     .map(([field, value]) => `  "${field}": ${block(value, '  ')}`);
+  const storeys = levels.map((level) => ({
+    id: level.id,
+    name: level.name,
+    elevation: typed(level.elevation),
+  }));
+  lines.push(`  "levels": ${rowsOf(storeys, '  ')}`);
+  if (places !== undefined) lines.push(`  "places": ${writePlaces(places)}`);
   const lists = {
-    levels: levels.map((level) => ({ id: level.id, name: level.name, elevation: typed(level.elevation) })),
     groups: groups.map((group) => ({ id: group.id, name: group.name, kind: group.kind })),
     fixtures: fixtures.map(writeFixture),
   };
@@ -28,6 +34,21 @@ export function writeJob(job: Job): string {
   lines.push(`  "schemes": ${written.length === 0 ? '[]' : `[\n${written.join(',\n')}\n  ]`}`);
   lines.push(`  "chosen": ${inline(chosen)}`);
   return `{\n${lines.join(',\n')}\n}\n`;
+}
+
+/** A line for each place and each riser. */
+function writePlaces({ serviceEntry, mechanicalRoom, risers }: Places): string {
+  const rows = risers.map(({ id, x, y }) => ({ id, x: typed(x), y: typed(y) }));
+  const lines = [
+    `    "serviceEntry": ${inline(writePlace(serviceEntry))}`,
+    `    "mechanicalRoom": ${inline(writePlace(mechanicalRoom))}`,
+    `    "risers": ${rowsOf(rows, '    ')}`,
+  ];
+  return `{\n${lines.join(',\n')}\n  }`;
+}
+
+function writePlace({ level, x, y }: Place): JsonObject {
+  return { level, x: typed(x), y: typed(y) };
 }
 
 function writeBasis(basis: Basis): JsonObject {
@@ -69,8 +90,9 @@ function writeSupply(supply: Supply): JsonObject {
 }
 
 function writeFixture(fixture: Fixture): JsonObject {
-  const { id, name, kind, level, room, use, count, inlets, height, flow, pressure, group, continuous } =
-    fixture;
-  const asked = { height: typed(height), flow: typed(flow), pressure: typed(pressure) };
-  return { id, name, kind, level, room, use, count, inlets, ...asked, group, continuous };
+  const { id, name, kind, level, room, use, count, inlets, group, continuous } = fixture;
+  const { height, x, y, distance, flow, pressure } = fixture;
+  const stands = { height: typed(height), x: typed(x), y: typed(y), distance: typed(distance) };
+  const asked = { flow: typed(flow), pressure: typed(pressure) };
+  return { id, name, kind, level, room, use, count, inlets, ...stands, ...asked, group, continuous };
 }

@@ -4,6 +4,7 @@ import type {
   Device,
   Fixture,
   Job,
+  Place,
   Quantity,
   Run,
   RunEnd,
@@ -17,6 +18,7 @@ import {
   arbitraryFlow,
   arbitraryGradient,
   arbitraryHeight,
+  arbitraryLength,
   arbitraryPressure,
   arbitraryTemperature,
   arbitraryVelocity,
@@ -86,12 +88,21 @@ const fixture = withOptional(
     room: arbitraryName,
     inlets: fc.constantFrom('cold' as const, 'hot' as const, 'both' as const),
     height: arbitraryHeight,
+    spot: fc.record({ x: arbitraryHeight, y: arbitraryHeight }),
+    distance: arbitraryLength,
     flow: arbitraryFlow,
     pressure: arbitraryPressure,
     group: place,
     continuous: fc.boolean(),
   },
 );
+
+const spot = fc.record({ level: place, x: arbitraryHeight, y: arbitraryHeight });
+const drawnPlaces = fc.record({
+  serviceEntry: spot,
+  mechanicalRoom: spot,
+  risers: fc.array(fc.record({ x: arbitraryHeight, y: arbitraryHeight }), { maxLength: 3 }),
+});
 
 /** Sizes in which every material is made. */
 const sizes = ['3/4', '1', '1-1/4'];
@@ -202,6 +213,7 @@ export const arbitraryJob: fc.Arbitrary<Job> = fc
     levels: fc.array(level, { minLength: 1, maxLength: 3 }),
     groups: fc.array(group, { maxLength: 2 }),
     fixtures: fc.array(fixture, { minLength: 1, maxLength: 8 }),
+    placesDrawn: fc.option(drawnPlaces, { nil: undefined }),
     schemeCount: fc.integer({ min: 1, max: 2 }),
     chosenAt: place,
     head: withOptional(
@@ -215,11 +227,12 @@ export const arbitraryJob: fc.Arbitrary<Job> = fc
     const levels = drawn.levels.map((each, index) => ({ id: `L${index}`, ...each }));
     const groups = drawn.groups.map((each, index) => ({ id: `G${index}`, ...each }));
     const fixtures = drawn.fixtures.map(
-      ({ level: levelAt, group: groupAt, inlets, ...each }, index): Fixture => {
+      ({ level: levelAt, group: groupAt, inlets, spot: at, ...each }, index): Fixture => {
         const free = fixtureKinds[each.kind].inlets === 'both';
         return {
           id: `F${index}`,
           ...each,
+          ...at,
           ...(levelAt === undefined ? {} : { level: levels[levelAt % levels.length]!.id }),
           ...(groupAt === undefined || groups.length === 0
             ? {}
@@ -228,6 +241,15 @@ export const arbitraryJob: fc.Arbitrary<Job> = fc
         };
       },
     );
+    const on = ({ level: at, ...rest }: { level: number; x: Quantity; y: Quantity }): Place => ({
+      level: levels[at % levels.length]!.id,
+      ...rest,
+    });
+    const places = drawn.placesDrawn && {
+      serviceEntry: on(drawn.placesDrawn.serviceEntry),
+      mechanicalRoom: on(drawn.placesDrawn.mechanicalRoom),
+      risers: drawn.placesDrawn.risers.map((each, index) => ({ id: `R${index}`, ...each })),
+    };
     const ids = Array.from({ length: schemeCount }, (_, index) => `scheme-${index}`);
     return fc.tuple(...ids.map((id) => arbitraryScheme(id, fixtures))).map(
       (schemes): Job => ({
@@ -237,6 +259,7 @@ export const arbitraryJob: fc.Arbitrary<Job> = fc
         basis,
         supply,
         levels,
+        ...(places === undefined ? {} : { places }),
         groups,
         fixtures,
         schemes,
