@@ -33,6 +33,8 @@ export interface Profile {
       readonly valve: string | null;
     };
   };
+  /** Kinds whose line from a manifold may be smaller than the table of supply sizes. */
+  readonly homeRunKinds: readonly FixtureKindId[];
   /** Most flow through a manifold, by its nominal size. */
   readonly manifoldCapacity: GridTable<string, 'plastic' | 'metallic'>;
   readonly velocityLimits: GridTable<MaterialId, 'cold' | 'hot'>;

@@ -2,10 +2,10 @@ import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
-import { deviceOf } from '../network/device-of.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
+import { isHomeRun } from './least-supply.ts';
 
 /** The service, where it is smaller than the code's least. */
 export function judgeService(network: Network): Finding[] {
@@ -41,8 +41,7 @@ export function judgeFixtureSupplies(network: Network, solution: Solution): Find
     const run = network.runs[at]!;
     const inches = nominalSizes[run.size]!;
     if (inches >= least.printed) continue;
-    const fromManifold = deviceOf(network, network.parent[at]!)?.device === 'manifold';
-    if (!fromManifold || inches < homeRunLeastSize.printed) {
+    if (!isHomeRun(network, fixture, at) || inches < homeRunLeastSize.printed) {
       findings.push({
         code: 'fixture-supply-small',
         severity: 'error',

@@ -1,5 +1,6 @@
 import { citeValue, lookUp } from '../../tables/look-up.ts';
 import { profiles } from '../../tables/profiles.ts';
+import type { Fixture } from '../job/job.ts';
 import { deviceOf } from '../network/device-of.ts';
 import type { Inlet, Network } from '../network/network.ts';
 
@@ -15,8 +16,16 @@ export function leastSupply(network: Network, { fixture, run: at }: Inlet, stree
   const least = lookUp(profile.supplySizes, row, 'size').printed;
   const { homeRunLength, homeRunPressure, homeRunLeastSize } = profile.limits;
   const homeRun =
-    deviceOf(network, network.parent[at]!)?.device === 'manifold' &&
+    isHomeRun(network, fixture, at) &&
     network.length[at]! <= citeValue(homeRunLength).value &&
     streetPressure >= citeValue(homeRunPressure).value;
   return homeRun ? Math.min(least, homeRunLeastSize.printed) : least;
+}
+
+/** Whether a run is a line from a manifold to a fixture of a kind that the code lets it be smaller for. */
+export function isHomeRun(network: Network, fixture: Fixture, at: number): boolean {
+  return (
+    deviceOf(network, network.parent[at]!)?.device === 'manifold' &&
+    profiles[network.basis.profile].homeRunKinds.includes(fixture.kind)
+  );
 }

@@ -27,6 +27,7 @@ export const ipc2018: Profile = {
     kitchen: { tank: null, valve: null },
     laundry: { tank: null, valve: null },
   },
+  homeRunKinds: ['bathtub', 'bathtub-shower', 'kitchen-sink', 'shower', 'hand-shower'],
   manifoldCapacity,
   velocityLimits,
   limits,

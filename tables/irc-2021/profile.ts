@@ -1,3 +1,4 @@
+import { type FixtureKindId, fixtureKinds } from '../fixtures/kinds.ts';
 import { velocityLimits } from '../pipe/velocity-limits.ts';
 import type { Profile } from '../profile.ts';
 import { demandTank, demandValve } from './demand.ts';
@@ -24,6 +25,7 @@ export const irc2021: Profile = {
     kitchen: { tank: 'kitchen group', valve: null },
     laundry: { tank: 'laundry group', valve: null },
   },
+  homeRunKinds: Object.keys(fixtureKinds) as FixtureKindId[],
   manifoldCapacity,
   velocityLimits,
   limits,

@@ -13,7 +13,7 @@ describe('hightap check', () => {
     expect(code).toBe(1);
     expect(stdout).toMatch(/^Errors \(\d+\)$/m);
     const told = stdout.replace(/\s+/g, ' ');
-    expect(told).toMatch(/Shower \(shower\) has \d+\.\d psi left at its cold inlet; it needs 20\.0 psi\./);
+    expect(told).toMatch(/Shower \(shower\) has \d+\.\d psi left at its cold inlet, run C5; it needs 20\.0 psi\./);
     expect(told).toContain('Where: run C5, fixture shower');
     expect(told).toMatch(
       /Try: .* Rule: International Residential Code 2021, table P2903\.1 \(read in the document\)\./,
