@@ -1,7 +1,11 @@
+import { benchEdit } from './edit.bench.ts';
+import { figure } from './figure.ts';
 import { benchSizing } from './sizing.bench.ts';
 import { benchSolve } from './solve.bench.ts';
 
 /** `npm run bench` prints every figure; `--short` shows only that they run. */
 const short = process.argv.includes('--short');
+await benchEdit(short);
 benchSolve(short);
 await benchSizing(short);
+figure('peak_memory_mb', process.resourceUsage().maxRSS / 1024, 'MB');
