@@ -13,11 +13,16 @@ export type { Explained, Step, Steps } from './explain/step.ts';
 export { figures, type WrittenStep, writeOut } from './explain/write-out.ts';
 export { type HotWait, hotWaits } from './hotwater/hot-wait.ts';
 export type * from './job/job.ts';
+export { type LaidOut, layOut } from './layout/lay-out.ts';
+export type { Missing } from './layout/missing.ts';
+export { type LayoutKind, type LayoutOptions, layoutKinds } from './layout/options.ts';
+export { type QuickStart, type QuickStartLevel, quickStart } from './layout/quick-start.ts';
 export { buildNetwork } from './network/build-network.ts';
 export type { Defect, DefectCode } from './network/defect.ts';
 export { ledger } from './network/ledger.ts';
 export type { Inlet, Network } from './network/network.ts';
 export { pathTo } from './network/path.ts';
+export { rebuild } from './network/rebuild.ts';
 export type { InletResult, LedgerLine, Report } from './network/report.ts';
 export type { Solution } from './network/solution.ts';
 export { solve } from './network/solve.ts';
@@ -34,6 +39,7 @@ export {
   sizeScheme,
   type Unsized,
 } from './sizing/size-scheme.ts';
+export { type SizingStudy, type StudiedMethod, type StudiedSizes, studySizing } from './sizing/study-sizing.ts';
 export { indexPrices, type PriceIndex } from './takeoff/index-prices.ts';
 export type { PriceBook } from './takeoff/price-book.ts';
 export { priceScheme, type SchemePrice } from './takeoff/price-scheme.ts';
