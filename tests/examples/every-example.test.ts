@@ -7,6 +7,7 @@ it('there are the examples that the README and the first start name', () => {
   expect(exampleNames).toEqual([
     'copper-walk-up.json',
     'home-run-house.json',
+    'large-house.json',
     'three-level-house.json',
     'well-cabin.json',
   ]);
