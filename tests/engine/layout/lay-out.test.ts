@@ -11,6 +11,7 @@ import { report } from '../../../engine/report.ts';
 import { type FixtureKind, fixtureKinds } from '../../../tables/fixtures/kinds.ts';
 import { placedHouse } from '../../arbitrary/placed-house.ts';
 import { ft } from '../../jobs/written-job.ts';
+import { at, closet, smallHouse } from './small-house.ts';
 
 const foot = 0.3048;
 
@@ -158,5 +159,17 @@ describe('layOut, over random placed houses', () => {
       }),
       { numRuns: 150 },
     );
+  });
+});
+
+describe('layOut', () => {
+  it('says what keeps any layout of the job from working', () => {
+    const twice = [closet, { ...closet, ...at(3, 3) }];
+    expect(layOut(smallHouse(twice), { kind: 'zones' })).toEqual({
+      ok: false,
+      missing: [
+        { code: 'sound-job', defects: expect.arrayContaining([{ code: 'fixture-twice', fixture: 'WC' }]) },
+      ],
+    });
   });
 });
