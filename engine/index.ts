@@ -22,6 +22,7 @@ export type { Defect, DefectCode } from './network/defect.ts';
 export { ledger } from './network/ledger.ts';
 export type { Inlet, Network } from './network/network.ts';
 export { pathTo } from './network/path.ts';
+export { rebuild } from './network/rebuild.ts';
 export type { InletResult, LedgerLine, Report } from './network/report.ts';
 export type { Solution } from './network/solution.ts';
 export { solve } from './network/solve.ts';
@@ -38,6 +39,7 @@ export {
   sizeScheme,
   type Unsized,
 } from './sizing/size-scheme.ts';
+export { type SizingStudy, type StudiedMethod, type StudiedSizes, studySizing } from './sizing/study-sizing.ts';
 export { indexPrices, type PriceIndex } from './takeoff/index-prices.ts';
 export type { PriceBook } from './takeoff/price-book.ts';
 export { priceScheme, type SchemePrice } from './takeoff/price-scheme.ts';

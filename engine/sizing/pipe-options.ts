@@ -44,14 +44,15 @@ export interface Options {
 
 /**
  * The pipes that each run may be made of, smallest first: those in stock whose velocity, rating and least size hold
- * at the run's design flow and that have a price. A run that is kept has only itself, whatever its limits say.
+ * at the run's design flow and that have a price. A run that is kept has only itself, whatever its limits say; so has
+ * one that carries nothing, such as the stub of an arrester or an expansion tank: no flow can tell its size.
  */
 export function pipeOptions(network: Network, solution: Solution, rules: OptionRules): Options {
   const least = leastSizes(network, solution);
   const missing: MissingPrice[] = [];
   const without: string[] = [];
   const options = network.runs.map((run, at) => {
-    const kept = rules.keep.has(run.id);
+    const kept = rules.keep.has(run.id) || solution.flow[at] === 0;
     const list: PipeOption[] = [];
     for (const candidate of kept ? [run] : candidates(run, rules.materials ?? [run.material])) {
       if (!kept && !holds(network, solution, at, candidate, least[at]!)) continue;

@@ -1,6 +1,6 @@
 import type { Scheme } from '../job/job.ts';
-import { buildNetwork } from '../network/build-network.ts';
 import type { Inlet, Network } from '../network/network.ts';
+import { rebuild } from '../network/rebuild.ts';
 import type { Solution } from '../network/solution.ts';
 import { solve } from '../network/solve.ts';
 import type { MissingPrice } from '../takeoff/price-item.ts';
@@ -27,8 +27,8 @@ export interface Sized {
 /** Why nothing fits. */
 export type Unsized =
   | { readonly why: 'no-pipe'; readonly runs: readonly string[]; readonly missing: readonly MissingPrice[] }
-  /** Even the largest pipes leave this inlet short by so many Pa. */
-  | { readonly why: 'short'; readonly inlet: Inlet; readonly by: number }
+  /** Even the largest pipes, with which the network is built, leave this inlet short by so many Pa. */
+  | { readonly why: 'short'; readonly inlet: Inlet; readonly by: number; readonly largest: Network }
   /** Every inlet could have what it needs, but not with the sizes tied to each other. */
   | { readonly why: 'tied' };
 
@@ -101,14 +101,9 @@ function tiesOf(
 function shortest(network: Network, options: readonly (readonly PipeOption[])[]): Unsized {
   const largest = options.map((list) => list.reduce((one, other) => (other.loss < one.loss ? other : one)));
   const { scheme } = sizedScheme(network, largest);
-  const { job } = network;
-  const built = buildNetwork(
-    { ...job, schemes: job.schemes.map((one) => (one.id === scheme.id ? scheme : one)) },
-    scheme.id,
-  );
-  if (!built.ok) throw new Error('a scheme with other sizes lost its tree');
-  const solution: Solution = solve(built.network);
+  const built = rebuild(network, scheme);
+  const solution: Solution = solve(built);
   const margin = ({ run, requiredPressure }: Inlet): number => solution.residual[run]! - requiredPressure;
-  const inlet = built.network.inlets.reduce((one, other) => (margin(other) < margin(one) ? other : one));
-  return margin(inlet) < 0 ? { why: 'short', inlet, by: -margin(inlet) } : { why: 'tied' };
+  const inlet = built.inlets.reduce((one, other) => (margin(other) < margin(one) ? other : one));
+  return margin(inlet) < 0 ? { why: 'short', inlet, by: -margin(inlet), largest: built } : { why: 'tied' };
 }
