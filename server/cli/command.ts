@@ -5,6 +5,8 @@ export interface Option {
   /** `flag` is there or not; any other word names the value that must follow. */
   readonly takes: string;
   readonly about: string;
+  /** Whether it may come more than once. */
+  readonly repeats?: true;
 }
 
 /** A command as somebody gave it, checked against what it takes. */
@@ -12,6 +14,8 @@ export interface Call {
   readonly words: readonly string[];
   readonly flags: ReadonlySet<string>;
   readonly values: ReadonlyMap<string, string>;
+  /** Values of the options that may come more than once, in their order. */
+  readonly repeated: ReadonlyMap<string, readonly string[]>;
   readonly input: CliInput;
 }
 

@@ -1,6 +1,7 @@
 import type { Command, Option } from './command.ts';
 
 const scheme: Option = { takes: 'ID', about: 'another scheme than the one that the job has chosen' };
+const prices: Option = { takes: 'FILE', about: 'another price book than the invented one that ships' };
 const json: Option = { takes: 'flag', about: 'for programs: JSON with stable keys' };
 
 /** What JSON keys say about units, for the help of each command that prints it. */
@@ -46,6 +47,50 @@ export const commands: readonly Command[] = [
       'In JSON a step has its value in SI, and its formula, arithmetic, result and terms as its source prints them.',
     ],
     load: async () => (await import('./explain.ts')).explain,
+  },
+  {
+    name: 'size',
+    about: 'every run at the least total cost that holds every limit; exit code 1 where nothing fits',
+    takes: ['JOB'],
+    options: {
+      keep: { takes: 'RUN,RUN', about: 'runs that stay as they are drawn' },
+      'not-larger': { takes: 'flag', about: 'no run larger than the one that feeds it' },
+      trunk: {
+        takes: 'RUN,RUN',
+        about: 'runs one behind the other that keep one size; may come more than once',
+        repeats: true,
+      },
+      material: { takes: 'MATERIAL,MATERIAL', about: "materials to choose among, each run's own without it" },
+      all: { takes: 'flag', about: 'every run in the table, not only those that change' },
+      write: { takes: 'flag', about: 'the job file with the new sizes instead of the answer' },
+      prices,
+      scheme,
+      json,
+    },
+    details: [
+      'JOB is a job file, or - for standard input.',
+      'The answer is exact for its prices: pipe by the foot and the fittings drawn; no other choice of the sizes in stock costs less and holds velocity, rating, least size and the need at every inlet. Beside it stand what the hand methods choose, the least cost at other street pressures, and what each further psi costs.',
+      'Prices come from the book that ships, which is INVENTED, unless --prices names another. A price that a book lacks is told and never taken as nothing.',
+      `${jsonUnits} Money is a decimal in a string. Keys: job, scheme, prices, supply, fits, drawn, least, unsized (why nothing fits), runs, methods, curve (least cost by street pressure), changes (single changes and what they gain), missingPrices.`,
+    ],
+    load: async () => (await import('./size.ts')).size,
+  },
+  {
+    name: 'compare',
+    about: 'up to six schemes of a job side by side: pressure, price, pipe, labor, hot-water wait, findings',
+    takes: ['JOB'],
+    options: {
+      schemes: { takes: 'ID,ID', about: 'which schemes, in which order; the first six without it' },
+      size: { takes: 'flag', about: 'each scheme sized at the least cost first' },
+      prices,
+      json,
+    },
+    details: [
+      'JOB is a job file, or - for standard input.',
+      'Prices come from the book that ships, which is INVENTED, unless --prices names another. A scheme for which the book lacks a price has no total.',
+      `${jsonUnits} Money is a decimal in a string. Keys: job, prices, sized, schemes, broken (schemes that make no tree).`,
+    ],
+    load: async () => (await import('./compare.ts')).compare,
   },
   {
     name: 'schema',

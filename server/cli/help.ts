@@ -37,7 +37,7 @@ function overview(): string[] {
     '  --help     after a command: its help',
     '  --version  the version of Hightap',
     '',
-    'Exit codes: 0 done, 1 the job breaks a rule (check), 2 bad input.',
+    'Exit codes: 0 done, 1 the job breaks a rule (check) or no sizes fit (size), 2 bad input.',
     ...wrap(
       'Pressures, sizes and findings are for planning. The local code, its inspector and the licensed plumber decide.',
     ),

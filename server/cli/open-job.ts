@@ -1,4 +1,4 @@
-import { buildNetwork, type Job, type Report, report } from '../../engine/index.ts';
+import { buildNetwork, type Defect, type Job, type Report, report } from '../../engine/index.ts';
 import { defectText } from '../../views/text/defect-text.ts';
 import { readJob } from '../document/read-job.ts';
 import { insteadOf } from './nearest.ts';
@@ -17,23 +17,40 @@ export async function openJob(
 ): Promise<Report | Refusal> {
   const job = await readJobAt(place, input);
   if (isRefusal(job)) return job;
-  const ids = job.schemes.map(({ id }) => id);
-  if (schemeId !== undefined && !ids.includes(schemeId)) {
-    return refuse(`${placeName(place)} has no scheme ${shownWord(schemeId)}; ${insteadOf(schemeId, ids)}`);
+  if (schemeId !== undefined) {
+    const missing = noScheme(job, place, schemeId);
+    if (missing !== undefined) return missing;
   }
   const built = buildNetwork(job, schemeId);
-  if (built.ok) return report(built.network);
-  const sentences = built.defects.slice(0, mostDefects).map((defect) => defectText(defect, job.units));
-  const over = built.defects.length - mostDefects;
+  return built.ok ? report(built.network) : refuseDefects(built.defects, job);
+}
+
+/** A refusal where a job has no scheme of that name. */
+export function noScheme(job: Job, place: string, id: string): Refusal | undefined {
+  const ids = job.schemes.map((scheme) => scheme.id);
+  if (ids.includes(id)) return undefined;
+  return refuse(`${placeName(place)} has no scheme ${shownWord(id)}; ${insteadOf(id, ids)}`);
+}
+
+/** What keeps a scheme from being a tree, one sentence each. */
+export function refuseDefects(defects: readonly Defect[], job: Job): Refusal {
+  const sentences = defects.slice(0, mostDefects).map((defect) => defectText(defect, job.units));
+  const over = defects.length - mostDefects;
   return refuse(...sentences, ...(over > 0 ? [`and ${over} more`] : []));
 }
 
-async function readJobAt(place: string, input: CliInput): Promise<Job | Refusal> {
+/** Reads a job file. */
+export async function readJobAt(place: string, input: CliInput): Promise<Job | Refusal> {
   const bytes = await readFile(place, input);
   if (isRefusal(bytes)) return bytes;
   const read = await readJob(bytes);
   if (read.ok) return read.job;
-  const [first = 'cannot be read', ...others] = read.problems;
+  return refuseProblems(place, read.problems);
+}
+
+/** The first problem of a file, and a count of the others. */
+export function refuseProblems(place: string, problems: readonly string[]): Refusal {
+  const [first = 'cannot be read', ...others] = problems;
   const more = countOf(others);
   return refuse(`${placeName(place)}: ${first}${more === '' ? '' : `; and ${more} more`}`);
 }

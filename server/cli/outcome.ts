@@ -6,9 +6,10 @@ export type Outcome =
   | { readonly is: 'file'; readonly text: string }
   | Refusal;
 
-/** Bad input: sentences that a person can act on; exit code 2. */
+/** No answer: sentences that a person can act on. Bad input has exit code 2, which stands where none is given. */
 export interface Refusal {
   readonly is: 'refusal';
+  readonly code?: 1;
   readonly sentences: readonly string[];
 }
 

@@ -23,7 +23,7 @@ export function print(outcome: Outcome): Printed {
       return { code: 0, stdout: escapeControls(outcome.text), stderr: '' };
     case 'refusal':
       return {
-        code: 2,
+        code: outcome.code ?? 2,
         stdout: '',
         stderr: joined(outcome.sentences.map((sentence) => `hightap: ${sentence}`)),
       };

@@ -21,6 +21,7 @@ export function readCall(command: Command, args: readonly string[], input: CliIn
   const words: string[] = [];
   const flags = new Set<string>();
   const values = new Map<string, string>();
+  const repeated = new Map<string, string[]>();
   for (const token of tokens) {
     if (token.kind === 'positional') words.push(token.value);
     if (token.kind !== 'option') continue;
@@ -37,7 +38,8 @@ export function readCall(command: Command, args: readonly string[], input: CliIn
     const missing =
       token.value === undefined || token.value === '' || (!token.inlineValue && token.value.startsWith('--'));
     if (missing) return refuse(`${raw} came without its value; expected ${raw} ${option.takes}`);
-    values.set(token.name, token.value);
+    if (option.repeats) repeated.set(token.name, [...(repeated.get(token.name) ?? []), token.value]);
+    else values.set(token.name, token.value);
   }
   const least = takes.filter((word) => !word.startsWith('[')).length;
   const usage = `expected hightap ${[name, ...takes].join(' ')}`;
@@ -45,7 +47,7 @@ export function readCall(command: Command, args: readonly string[], input: CliIn
   if (words.length > takes.length) {
     return refuse(`${name} came with ${shownWord(words[takes.length]!)} as one word too many; ${usage}`);
   }
-  return { words, flags, values, input };
+  return { words, flags, values, repeated, input };
 }
 
 function expectedOptions({ options }: Command): string {

@@ -14,38 +14,50 @@ export function placeName(place: string): string {
   return place === '-' ? 'standard input' : shortenTo(cleanText(place), 80);
 }
 
-/** The bytes of a file, or of standard input for `-`; a file over the limit is refused by its size, unread. */
-export async function readFile(place: string, { stdin }: CliInput): Promise<Uint8Array | Refusal> {
+/**
+ * The bytes of a file, or of standard input for `-`; a file over the limit is refused by its size, unread.
+ *
+ * @param what the document in the reader's words, for the sentences
+ */
+export async function readFile(
+  place: string,
+  { stdin }: CliInput,
+  what = 'job',
+): Promise<Uint8Array | Refusal> {
   const name = placeName(place);
   try {
-    if (place === '-') return await readUpToLimit(stdin, name);
+    if (place === '-') return await readUpToLimit(stdin, name, what);
     const file = await open(place);
     try {
       const stat = await file.stat();
-      if (stat.isDirectory()) return refuse(`${name} is a directory; expected a job file`);
-      if (stat.size > fileLimits.bytes) return tooLarge(name, `${(stat.size / 1e6).toFixed(1)} MB`);
-      return await readUpToLimit(file.createReadStream({ autoClose: false }), name);
+      if (stat.isDirectory()) return refuse(`${name} is a directory; expected a ${what} file`);
+      if (stat.size > fileLimits.bytes) return tooLarge(name, `${(stat.size / 1e6).toFixed(1)} MB`, what);
+      return await readUpToLimit(file.createReadStream({ autoClose: false }), name, what);
     } finally {
       await file.close();
     }
   } catch (error) {
-    return refuse(`${name} ${whyUnread(error)}; expected a job file that can be read`);
+    return refuse(`${name} ${whyUnread(error)}; expected a ${what} file that can be read`);
   }
 }
 
-async function readUpToLimit(chunks: AsyncIterable<Uint8Array>, name: string): Promise<Uint8Array | Refusal> {
+async function readUpToLimit(
+  chunks: AsyncIterable<Uint8Array>,
+  name: string,
+  what: string,
+): Promise<Uint8Array | Refusal> {
   const kept: Uint8Array[] = [];
   let size = 0;
   for await (const chunk of chunks) {
     size += chunk.byteLength;
-    if (size > fileLimits.bytes) return tooLarge(name, `more than ${fileLimits.bytes / 1e6} MB`);
+    if (size > fileLimits.bytes) return tooLarge(name, `more than ${fileLimits.bytes / 1e6} MB`, what);
     kept.push(chunk);
   }
   return Buffer.concat(kept);
 }
 
-function tooLarge(name: string, size: string): Refusal {
-  return refuse(`${name} has ${size}; expected a job of at most ${fileLimits.bytes / 1e6} MB`);
+function tooLarge(name: string, size: string, what: string): Refusal {
+  return refuse(`${name} has ${size}; expected a ${what} of at most ${fileLimits.bytes / 1e6} MB`);
 }
 
 function whyUnread(error: unknown): string {

@@ -47,7 +47,7 @@ describe('help', () => {
   it.each([['help'], ['--help'], ['-h']])('%s lists every command', async (word) => {
     const { code, stdout } = await run([word]);
     expect(code).toBe(0);
-    for (const name of ['pressure', 'check', 'explain', 'schema', 'new', 'help']) {
+    for (const name of ['pressure', 'check', 'explain', 'size', 'compare', 'schema', 'new', 'help']) {
       expect(stdout).toMatch(new RegExp(`^  ${name} `, 'm'));
     }
     expect(stdout.replace(/\s+/g, ' ')).toContain(
@@ -55,7 +55,7 @@ describe('help', () => {
     );
   });
 
-  it.each(['pressure', 'check', 'explain', 'schema', 'new', 'help'])(
+  it.each(['pressure', 'check', 'explain', 'size', 'compare', 'schema', 'new', 'help'])(
     '%s --help is its help',
     async (name) => {
       const asked = await run([name, '--help']);
@@ -70,7 +70,7 @@ describe('help', () => {
 
   it('documents the keys that JSON has', async () => {
     const { stdout: file } = await run(['new']);
-    for (const name of ['pressure', 'check']) {
+    for (const name of ['pressure', 'check', 'size', 'compare']) {
       const told = (await run(['help', name])).stdout;
       const json = JSON.parse((await run([name, '-', '--json'], file)).stdout) as object;
       const keys = Object.keys(json).filter((key) => key !== 'format' && key !== 'version');

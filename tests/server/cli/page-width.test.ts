@@ -89,6 +89,9 @@ describe('text output fits 100 columns and moves no cursor', () => {
     expect(findings).toMatch(/^Errors \(\d+\)$/m);
     await expectNarrow(['explain', file, id('c')]);
     await expectNarrow(['explain', file, id('o')]);
+    await expectNarrow(['size', file, '--all']);
+    await expectNarrow(['compare', file]);
+    await expectNarrow(['compare', file, '--size']);
     await expectNarrow(['explain', file, `${id('f')}.hot`]);
   });
 
@@ -96,6 +99,8 @@ describe('text output fits 100 columns and moves no cursor', () => {
     for (const file of [jobFile(), ...exampleFiles()]) {
       await expectNarrow(['pressure', file, '--all']);
       await expectNarrow(['check', file]);
+      await expectNarrow(['size', file, '--all']);
+      await expectNarrow(['compare', file, '--size']);
       const { runs } = JSON.parse((await run(['pressure', file, '--json'])).stdout) as {
         runs: { id: string }[];
       };
@@ -108,7 +113,7 @@ describe('text output fits 100 columns and moves no cursor', () => {
   it.each([
     ['help'],
     ['--version'],
-    ...['pressure', 'check', 'explain', 'schema', 'new'].map((name) => [name, '--help']),
+    ...['pressure', 'check', 'explain', 'size', 'compare', 'schema', 'new'].map((name) => [name, '--help']),
   ])('for %s %s', async (...args) => {
     await expectNarrow(args.filter((word) => word !== undefined));
   });
