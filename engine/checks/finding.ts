@@ -28,7 +28,7 @@ export type Mend =
   | { readonly do: 'add-reducing-valve' }
   | { readonly do: 'add-expansion-tank' }
   | { readonly do: 'add-shut-off'; readonly run: string }
-  | { readonly do: 'add-arrester'; readonly run: string; readonly size?: string };
+  | { readonly do: 'add-arrester'; readonly run: string };
 
 interface Common {
   readonly severity: Severity;
@@ -140,7 +140,8 @@ export type Finding = Common &
         readonly code: 'arrester-small';
         readonly run: string;
         readonly size: string;
-        readonly least: string;
+        /** Left out where no size serves so many. */
+        readonly least?: string;
         readonly units: number;
       }
     | {

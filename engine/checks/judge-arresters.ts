@@ -7,6 +7,7 @@ import { lowestCommonRun } from '../network/lowest-common-run.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
+import { isOver } from './over.ts';
 
 /** How far along the pipe an arrester reaches: the length of branch that the arrester table gives one for. */
 const reach = toSI(20, 'ft');
@@ -29,9 +30,8 @@ function judgeArresterSizes(network: Network, solution: Solution): Finding[] {
       source: limit,
       run,
       size: device.size,
-      least: least ?? sizes.at(-1)!,
+      ...(least === undefined ? {} : { least }),
       units,
-      ...(least === undefined ? {} : { mend: { do: 'add-arrester', run, size: least } }),
     });
   }
   return findings;
@@ -55,16 +55,17 @@ function judgeArresterReach(network: Network): Finding[] {
   const distance = (one: number, other: number): number =>
     along[one]! + along[other]! - 2 * along[meet(one, other)]!;
   return quick
-    .filter(({ run }) => !arresters.some((arrester) => distance(run, arrester) <= reach))
+    .filter(({ run }) => !arresters.some((arrester) => !isOver(distance(run, arrester), reach)))
     .map(({ fixture, run }): Finding => {
-      const id = runs[run]!.id;
+      // Nothing can branch off a run that ends at a fixture, so the arrester's run leaves the one before it.
+      const before = runs[parent[run]!]?.id;
       return {
         code: 'arrester-missing',
         severity: 'warning',
         source: rules.waterHammer,
-        run: id,
+        run: runs[run]!.id,
         fixture: fixture.id,
-        mend: { do: 'add-arrester', run: id },
+        ...(before === undefined ? {} : { mend: { do: 'add-arrester', run: before } }),
       };
     });
 }

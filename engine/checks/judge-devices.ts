@@ -1,9 +1,17 @@
 import { meterLimits } from '../../tables/devices/meters.ts';
 import { lookUp } from '../../tables/look-up.ts';
 import { rules } from '../../tables/rules.ts';
+import type { Curve } from '../hydraulics/curve.ts';
+import type { Device } from '../job/job.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
+import { isOver } from './over.ts';
+
+/** Whether a loss is known by points, printed or typed, which end somewhere; a flow coefficient holds at any flow. */
+function hasEnd(device: Device, { from }: Curve): boolean {
+  return typeof from === 'object' ? 'points' in from : 'curve' in device && device.curve !== undefined;
+}
 
 /** Meters beyond their safe maximum, and other devices beyond the last point of their curve. */
 export function judgeDevices(network: Network, solution: Solution): Finding[] {
@@ -13,21 +21,21 @@ export function judgeDevices(network: Network, solution: Solution): Finding[] {
     const flow = solution.flow[at]!;
     if (device.device === 'meter') {
       const limit = lookUp(meterLimits, device.size, 'safeMaximum');
-      if (flow <= limit.value) continue;
-      findings.push({
-        code: 'meter-over-maximum',
-        severity: 'error',
-        source: limit,
-        run,
-        size: device.size,
-        flow,
-        limit: limit.value,
-      });
-      continue;
+      if (isOver(flow, limit.value)) {
+        findings.push({
+          code: 'meter-over-maximum',
+          severity: 'error',
+          source: limit,
+          run,
+          size: device.size,
+          flow,
+          limit: limit.value,
+        });
+        continue;
+      }
     }
     const last = curve.flow.at(-1);
-    // A valve given by its Cv has one point and holds at any flow.
-    if (last === undefined || curve.flow.length === 1 || flow <= last) continue;
+    if (last === undefined || !hasEnd(device, curve) || !isOver(flow, last)) continue;
     findings.push({
       code: 'curve-exceeded',
       severity: 'warning',
@@ -46,7 +54,7 @@ export function judgeSource(network: Network, solution: Solution): Finding[] {
   const { supply, demandTable } = network;
   const run = network.runs[0]!.id;
   const flow = solution.flow[0]!;
-  if (supply.kind === 'well' && supply.pumpFlow !== undefined && flow > supply.pumpFlow.si) {
+  if (supply.kind === 'well' && supply.pumpFlow !== undefined && isOver(flow, supply.pumpFlow.si)) {
     const limit = supply.pumpFlow.si;
     findings.push({ code: 'pump-short', severity: 'warning', source: rules.pumpFlow, run, flow, limit });
   }

@@ -5,6 +5,7 @@ import { hotReach } from '../hotwater/hot-reach.ts';
 import type { Network } from '../network/network.ts';
 import type { InletResult } from '../network/report.ts';
 import type { Finding } from './finding.ts';
+import { isOver } from './over.ts';
 
 /** Hot runs that are longer, or hold more water, than the basis allows between heater and tap. */
 export function judgeHotReach(network: Network): Finding[] {
@@ -18,7 +19,7 @@ export function judgeHotReach(network: Network): Finding[] {
     const place = { run: network.runs[at]!.id, fixture: fixture.id };
     const length = reach.length[at]!;
     const volume = reach.volume[at]!;
-    if (length > longest.value) {
+    if (isOver(length, longest.value)) {
       findings.push({
         code: 'hot-length-long',
         severity: 'error',
@@ -28,7 +29,7 @@ export function judgeHotReach(network: Network): Finding[] {
         limit: longest.value,
       });
     }
-    if (volume > largest.value) {
+    if (isOver(volume, largest.value)) {
       findings.push({
         code: 'hot-volume-large',
         severity: 'note',

@@ -6,6 +6,7 @@ import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
 import { isHomeRun } from './least-supply.ts';
+import { isOver } from './over.ts';
 
 /** The service, where it is smaller than the code's least. */
 export function judgeService(network: Network): Finding[] {
@@ -53,7 +54,7 @@ export function judgeFixtureSupplies(network: Network, solution: Solution): Find
       });
       continue;
     }
-    if (run.length.si > longest.value) {
+    if (isOver(run.length.si, longest.value)) {
       findings.push({
         code: 'home-run-long',
         severity: 'error',
@@ -102,7 +103,7 @@ export function judgeManifolds(network: Network, solution: Solution): Finding[] 
     if (!hasCell(table, device.size, column)) continue;
     const limit = lookUp(table, device.size, column);
     const flow = solution.flow[at]!;
-    if (flow <= limit.value) continue;
+    if (!isOver(flow, limit.value)) continue;
     findings.push({
       code: 'manifold-over-capacity',
       severity: 'error',
@@ -117,7 +118,7 @@ export function judgeManifolds(network: Network, solution: Solution): Finding[] 
 }
 
 /** The nominal size of so many inches. */
-export function nominalName(inches: number): string {
+function nominalName(inches: number): string {
   const found = Object.entries(nominalSizes).find(([, value]) => value === inches);
   return found?.[0] ?? `${inches}`;
 }

@@ -3,6 +3,7 @@ import { profiles } from '../../tables/profiles.ts';
 import type { Fixture } from '../job/job.ts';
 import { deviceOf } from '../network/device-of.ts';
 import type { Inlet, Network } from '../network/network.ts';
+import { isOver } from './over.ts';
 
 /**
  * Least nominal size, in inches, of the run that ends at an inlet: the code's supply size, or that of a home run where
@@ -17,7 +18,7 @@ export function leastSupply(network: Network, { fixture, run: at }: Inlet, stree
   const { homeRunLength, homeRunPressure, homeRunLeastSize } = profile.limits;
   const homeRun =
     isHomeRun(network, fixture, at) &&
-    network.length[at]! <= citeValue(homeRunLength).value &&
+    !isOver(network.length[at]!, citeValue(homeRunLength).value) &&
     streetPressure >= citeValue(homeRunPressure).value;
   return homeRun ? Math.min(least, homeRunLeastSize.printed) : least;
 }

@@ -7,8 +7,10 @@
  */
 
 const inch = 0.0254;
-const foot = 12 * inch;
-const gallon = 231 * inch ** 3;
+// 12 inches and 231 cubic inches, in digits: the products in binary miss them by the last one, and 60 ft as it is typed
+// would be longer than 60 ft as a table prints it.
+const foot = 0.3048;
+const gallon = 3.785411784e-3;
 const poundForce = 0.45359237 * 9.80665;
 const psi = poundForce / inch ** 2;
 

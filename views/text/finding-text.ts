@@ -40,9 +40,7 @@ function mendText(mend: Mend, system: UnitSystem): string {
     case 'add-shut-off':
       return `Add a full-way shut-off valve on run ${mend.run}, for instance a ball valve.`;
     case 'add-arrester':
-      return mend.size === undefined
-        ? `End a short run off ${mend.run} in a water hammer arrester.`
-        : `End a short run off ${mend.run} in a size ${mend.size} water hammer arrester.`;
+      return `End a short run off ${mend.run} in a water hammer arrester.`;
   }
 }
 
@@ -114,8 +112,8 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'home-run-pressure-low': {
       const [value, limit] = apart(finding.pressure, finding.limit, 'pressure');
       return {
-        what: `The manifold before home run ${finding.run} has ${value}; a line below the usual supply size asks for ${limit} there.`,
-        tryThis: 'Make the run the usual supply size, or feed the manifold with a larger pipe.',
+        what: `The street gives ${value} under flow; home run ${finding.run}, below the usual supply size, asks for ${limit} at the meter.`,
+        tryThis: `Make run ${finding.run} the usual supply size.`,
       };
     }
     case 'meter-over-maximum': {
@@ -142,7 +140,7 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'hot-volume-large': {
       const [value, limit] = apart(finding.volume, finding.limit, 'volume');
       return {
-        what: `The hot pipe to ${fixtureName(job, finding.fixture)} by run ${finding.run} holds ${value}; the limit is ${limit}.`,
+        what: `The hot pipe to ${fixtureName(job, finding.fixture)} by run ${finding.run} holds ${value}; no more than ${limit} is recommended.`,
         tryThis: 'Shorten the hot path, run it smaller where the pressure allows, or circulate.',
       };
     }
@@ -178,11 +176,19 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         what: `${fixtureName(job, finding.fixture)} on run ${finding.run} closes quickly, and no water hammer arrester is near it.`,
         tryThis: 'Put a water hammer arrester at the valve.',
       };
-    case 'arrester-small':
-      return {
-        what: `The arrester on run ${finding.run} is size ${finding.size}; for ${fixed(finding.units, 1)} WSFU size ${finding.least} is asked.`,
-        tryThis: `Take size ${finding.least}.`,
-      };
+    case 'arrester-small': {
+      const has = `The arrester on run ${finding.run} is size ${finding.size};`;
+      const units = `${fixed(finding.units, 1)} WSFU`;
+      return finding.least === undefined
+        ? {
+            what: `${has} no size serves the ${units} of the run that it stands on.`,
+            tryThis: 'Put arresters on the branches, each near the valves that close quickly.',
+          }
+        : {
+            what: `${has} for ${units} size ${finding.least} is asked.`,
+            tryThis: `Take size ${finding.least}.`,
+          };
+    }
     case 'laws-apart':
       return {
         what: `On the path to run ${finding.run} the two friction laws part: Hazen-Williams loses ${show(finding.hazenWilliams, 'pressure')}, Darcy-Weisbach ${show(finding.darcyWeisbach, 'pressure')}.`,
@@ -213,7 +219,7 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'hot-water-scalds': {
       const [value, limit] = apart(finding.temperature, finding.limit, 'temperature');
       return {
-        what: `Hot water is set to ${value}; at the outlets no more than ${limit} is allowed. It can scald within seconds.`,
+        what: `Hot water is set to ${value}; over ${limit} it can scald within seconds at a bath, shower or lavatory.`,
         tryThis:
           'Temper the water with a listed mixing valve. The local code and the licensed plumber decide.',
       };

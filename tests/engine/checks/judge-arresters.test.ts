@@ -23,7 +23,8 @@ describe('arrester-missing', () => {
         severity: 'warning',
         run: 'machine',
         fixture: 'machine',
-        mend: { do: 'add-arrester', run: 'machine' },
+        // A run off `machine` itself would go on from where its fixture is.
+        mend: { do: 'add-arrester', run: 'trunk' },
       },
     ]);
   });
@@ -58,7 +59,6 @@ describe('arrester-small', () => {
         size: 'A',
         least: 'B',
         units: 15,
-        mend: { do: 'add-arrester', size: 'B' },
       },
     ]);
   });
@@ -70,7 +70,7 @@ describe('arrester-small', () => {
 
   it('offers no size where none is large enough: 70 closets have 350 units', () => {
     const [found] = findingsOf('arrester-small', hall(70, 'F'));
-    expect(found).toMatchObject({ size: 'F', least: 'F', units: 350 });
-    expect(found).not.toHaveProperty('mend');
+    expect(found).toMatchObject({ size: 'F', units: 350 });
+    expect(found).not.toHaveProperty('least');
   });
 });

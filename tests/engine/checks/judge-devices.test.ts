@@ -30,6 +30,16 @@ describe('curve-exceeded', () => {
     ]);
     expect(findingsOf('curve-exceeded', through({ device: 'filter', curve }, 8))).toEqual([]);
   });
+  it('beyond the only point of a curve', () => {
+    const [only] = curve;
+    expect(findingsOf('curve-exceeded', through({ device: 'filter', curve: [only!] }, 2.1))).toHaveLength(1);
+    expect(findingsOf('curve-exceeded', through({ device: 'filter', curve: [only!] }, 2))).toEqual([]);
+  });
+  it('beyond the curve of a meter that its maker allows more', () => {
+    const meter = { device: 'meter', size: '5/8', curve } as const;
+    expect(findingsOf('curve-exceeded', through(meter, 9))).toHaveLength(1);
+    expect(findingsOf('curve-exceeded', through(meter, 8))).toEqual([]);
+  });
   it('not for a valve given by its Cv, which holds at any flow', () => {
     expect(findingsOf('curve-exceeded', through({ device: 'mixing-valve', cv: 1 }, 15))).toEqual([]);
   });

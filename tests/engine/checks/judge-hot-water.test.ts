@@ -23,6 +23,15 @@ describe('hot-length-long', () => {
     ]);
     expect(findingsOf('hot-length-long', house(50))).toEqual([]);
   });
+
+  /** In binary the sum of these is a hair more than 50 ft. */
+  it('not for 1 + 1 + 48 ft', () => {
+    const { fixtures, schemes } = house(48);
+    const runs = schemes[0]!.runs.map((each) => (each.id === 'hot' ? { ...each, from: 'second' } : each));
+    const first = run('first', 'heater', { length: ft(1) });
+    const second = run('second', 'first', { length: ft(1) });
+    expect(findingsOf('hot-length-long', job(fixtures, [...runs, first, second]))).toEqual([]);
+  });
 });
 
 /** 0.5 gal: 1/2 in PEX holds 0.921 gal per 100 ft, 3/4 in 1.837. */

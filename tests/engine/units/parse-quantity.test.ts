@@ -226,4 +226,11 @@ describe('parseQuantity', () => {
     for (let index = 0; index < 6000; index++) si(`${index / 10} ft`, 'length');
     expectEqual(si('7 ft', 'length'), 7 * 0.3048);
   });
+
+  it('reads a length to the last digit as a table prints it, so that a limit can be met exactly', () => {
+    for (let feet = 1; feet <= 200; feet++) {
+      const read = parseQuantity(`${feet} ft`, 'length');
+      expect(read.ok && read.quantity.si, `${feet} ft`).toBe(toSI(feet, 'ft'));
+    }
+  });
 });

@@ -52,6 +52,12 @@ describe('units', () => {
     },
   );
 
+  it('are the digits of their definition, to the last: 12 in, 231 in3', () => {
+    expect(toSI(1, 'ft')).toBe(0.3048);
+    expect(toSI(1, 'ft/s')).toBe(0.3048);
+    expect(toSI(1, 'gal')).toBe(0.003785411784);
+  });
+
   it('leave to their own definition only what mathjs cannot say', () => {
     const rest = every.filter((id) => spelled[id] === undefined);
     expect(rest).toEqual(['psi/100ft', 'wsfu', 'Cv', 'one']);
