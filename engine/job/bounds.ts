@@ -4,7 +4,7 @@ export const bounds = {
   fittingsPerRun: 50,
   fixtureCount: { least: 1, most: 1000 },
   manifoldPorts: { least: 1, most: 100 },
-  flowCoefficient: { most: 10_000 },
+  flowCoefficient: { least: 1e-6, most: 10_000 },
   nameLength: 200,
   lineLength: 2000,
 } as const;

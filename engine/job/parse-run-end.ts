@@ -71,8 +71,9 @@ export function parseDevice(line: Line, at: number, before: RunEnd | undefined):
     case 'mixing-valve': {
       if (line.words[next]?.word !== 'cv') return { ok: true, value: withCurve({ device: id }, was), next };
       const cv = Number(line.words[next + 1]?.word);
-      if (!(cv > 0 && cv <= bounds.flowCoefficient.most)) {
-        return stumble(line, next + 1, `a flow coefficient over 0 up to ${bounds.flowCoefficient.most}`);
+      const { least, most } = bounds.flowCoefficient;
+      if (!(cv >= least && cv <= most)) {
+        return stumble(line, next + 1, `a flow coefficient from ${least} to ${most}`);
       }
       return { ok: true, value: withCurve({ device: id, cv }, was), next: next + 2 };
     }

@@ -22,7 +22,7 @@ const point = fieldsOf({
   loss: quantityOf('pressure', 'pressure lost at that flow', 'not below zero'),
 });
 
-/** A loss curve: at least one point, flows rising. */
+/** A loss curve: at least one point, flows rising; a single point at no flow would say nothing of any flow. */
 function curveSchema(listOf: ListOf) {
   return listOf(point, fileLimits.pointsOfCurve, 'points of a loss curve').superRefine((points, context) => {
     if (points.length === 0) {
@@ -30,6 +30,11 @@ function curveSchema(listOf: ListOf) {
         code: 'custom',
         message: 'an empty list came; expected at least one point of flow and loss',
       });
+    }
+    const [only, second] = points;
+    if (only !== undefined && second === undefined && only.flow.si === 0) {
+      const message = `${shorten(only.flow.typed)} is the only point of the curve; expected a point with flow`;
+      context.addIssue({ code: 'custom', path: [0, 'flow'], message });
     }
     points.forEach((here: LossPoint, index) => {
       const before = points[index - 1];
@@ -85,9 +90,9 @@ export function endSchema(listOf: ListOf) {
   return z.union([inlet, device], { error: `a fixture's inlet or a device (${names})` });
 }
 
-const expectedCoefficient = `a flow coefficient over 0 up to ${bounds.flowCoefficient.most}`;
+const expectedCoefficient = `a flow coefficient from ${bounds.flowCoefficient.least} to ${bounds.flowCoefficient.most}`;
 const flowCoefficient = z
   .number({ error: expectedCoefficient })
-  .positive({ error: expectedCoefficient })
+  .min(bounds.flowCoefficient.least, { error: expectedCoefficient })
   .max(bounds.flowCoefficient.most, { error: expectedCoefficient })
   .meta({ description: 'flow coefficient Cv of the mixing valve, gpm at 1 psi' });

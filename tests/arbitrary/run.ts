@@ -52,7 +52,8 @@ export const arbitraryCurve: fc.Arbitrary<LossPoint[]> = fc
     points
       .sort((a, b) => a.flow.si - b.flow.si)
       .filter((point, index) => index === 0 || point.flow.si > points[index - 1]!.flow.si),
-  );
+  )
+  .filter((points) => points.length > 1 || points[0]!.flow.si > 0);
 
 const size = fc.constantFrom('1/2', '3/4', '1', '1-1/4', '5/8x3/4', '2-1/2');
 const curve = { curve: arbitraryCurve };

@@ -160,7 +160,12 @@ describe('readJob', () => {
     [
       'schemes.0.runs.1.end',
       { device: 'mixing-valve', cv: 0 },
-      '(S2) end.cv: 0 came; expected a flow coefficient over 0',
+      '(S2) end.cv: 0 came; expected a flow coefficient from 0.000001 to 10000',
+    ],
+    [
+      'schemes.0.runs.1.end',
+      { device: 'mixing-valve', cv: 5e-324 },
+      '(S2) end.cv: 5e-324 came; expected a flow coefficient from 0.000001 to 10000',
     ],
     [
       'schemes.0.runs.1.end',
@@ -175,6 +180,11 @@ describe('readJob', () => {
       '(S2) end.curve[1].flow: "5 gpm" is not more than "5 gpm" before it; expected flows that rise',
     ],
     [`${curve}.1.loss`, '-1 psi', '(S2) end.curve[1].loss: "-1 psi" is not within 0 to 400 psi'],
+    [
+      curve,
+      [{ flow: '0 gpm', loss: '5 psi' }],
+      '(S2) end.curve[0].flow: "0 gpm" is the only point of the curve; expected a point with flow',
+    ],
     [curve, [], '(S2) end.curve: an empty list came; expected at least one point'],
     [
       'schemes.0.runs.2.line',
