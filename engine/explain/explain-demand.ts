@@ -200,7 +200,10 @@ export function xOf(table: CurveTable, row: number): Explained {
   };
 }
 
-/** One reason for units at a run, as a term; arithmetic that it takes becomes a step of its own. */
+/**
+ * One reason for units at a run, as a term; arithmetic that it takes becomes a step of its own. Points part the names
+ * in its id: an id may hold hyphens, so that with them fixture `A-all` would stand in the place of all of `A`.
+ */
 function explainUnits(
   run: string,
   source: UnitSource,
@@ -209,7 +212,7 @@ function explainUnits(
   if (source.what === 'group' || source.what === 'group ends') {
     const { group, column, value, members } = source;
     const meaning = `group ${group}, ${column}`;
-    const id = `${run}.units-${group}-${column}${source.what === 'group' ? '' : '-ends'}`;
+    const id = `${run}.units-group.${group}.${column}${source.what === 'group' ? '' : '-ends'}`;
     const gain = sheet.apply(
       id,
       lessAll({
@@ -242,12 +245,12 @@ function explainUnits(
     const formula = timesEach('fixtures', 'Fixtures of one kind', 'wsfu', fixtureKinds[fixture.kind].label);
     return {
       meaning,
-      term: sheet.apply(`${run}.units-${fixture.id}`, formula, { n: count, x: cited(source.each) }),
+      term: sheet.apply(`${run}.units.${fixture.id}`, formula, { n: count, x: cited(source.each) }),
     };
   }
   const { total, cold, hot } = source;
   const each = sheet.apply(
-    `${run}.units-${fixture.id}`,
+    `${run}.units.${fixture.id}`,
     lessAll({
       id: 'both-sides',
       title: 'Both sides of one fixture: its total in place of cold plus hot',
@@ -260,5 +263,5 @@ function explainUnits(
   const meaning = `${fixture.name}, both sides`;
   if (fixture.count === 1) return { meaning, term: each };
   const formula = timesEach('fixtures', 'Fixtures of one kind', 'wsfu', 'each');
-  return { meaning, term: sheet.apply(`${run}.units-${fixture.id}-all`, formula, { n: count, x: each }) };
+  return { meaning, term: sheet.apply(`${run}.units.${fixture.id}.all`, formula, { n: count, x: each }) };
 }

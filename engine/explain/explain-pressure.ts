@@ -126,9 +126,14 @@ function explainFittings(
   const sources = network.sources.fittings[at]!;
   const total = (by: 'equivalent length' | 'K', what: string, unit: 'ft' | 'one'): Explained => {
     const list = sources.filter((source) => source.by === by);
-    const each = list.map(({ kind, count, each: one }) =>
+    // A run may name a kind twice, as a line is written on a stud: each mention is a step of its own.
+    const mention = (at: number): string => {
+      const earlier = list.slice(0, at).filter(({ kind }) => kind === list[at]!.kind).length;
+      return earlier === 0 ? '' : `-${earlier + 1}`;
+    };
+    const each = list.map(({ kind, count, each: one }, at) =>
       sheet.apply(
-        `${id}.${what}-${kind}`,
+        `${id}.${what}-${kind}${mention(at)}`,
         timesEach('fittings', 'Fittings of one kind', unit, `each ${kind}`),
         {
           n: given(count, 'one', `run ${id}, fittings`, `${count} ${kind}`),
