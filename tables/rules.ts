@@ -32,16 +32,6 @@ export const rules = {
     at: { section: 'P2903.8.5', checkedOn },
     verified: 'memory',
   },
-  fixtureShutOff: {
-    source: sources['irc-2021'],
-    at: { section: 'P2903.9.3', checkedOn },
-    verified: 'memory',
-  },
-  meterMaximum: {
-    source: sources['meter-loss-sheet'],
-    at: { checkedOn },
-    verified: 'corroborated',
-  },
   /** A vacuum breaker or other backflow preventer on every hose connection. */
   hoseConnection: {
     source: sources['irc-2021'],
@@ -57,11 +47,6 @@ export const rules = {
     source: sources['irc-2021'],
     at: { table: 'P2903.1', checkedOn },
     verified: 'seen',
-  },
-  supplySize: {
-    source: sources['ipc-2018'],
-    at: { table: '604.5', checkedOn },
-    verified: 'corroborated',
   },
   /** A flow beyond the last point of a curve is extrapolated, and said. */
   curveRange: { source: sources.hightap, at: { checkedOn }, verified: 'common-practice' },
