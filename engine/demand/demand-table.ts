@@ -38,7 +38,7 @@ export function rowAtOrAbove({ units: rows, rowFrom }: DemandColumn, units: numb
 
 /**
  * Design flow of `units` by a column of the demand table, m3/s; 0 below the first row, where the fixtures' own
- * flows decide (see run-demand). Between rows a straight line, or the next row up where the basis rounds. Above the
+ * flows decide (see design-flow.ts). Between rows a straight line, or the next row up where the basis rounds. Above the
  * last row the last step of the table is carried on.
  */
 export function flowOfUnits(column: DemandColumn, units: number, roundUp: boolean): number {

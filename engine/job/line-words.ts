@@ -19,6 +19,7 @@ export type Part<T> =
   | { readonly ok: true; readonly value: T; readonly next: number }
   | { readonly ok: false; readonly problem: string };
 
+/** Cuts a line at its spaces; commas behind words are dropped. */
 export function cutIntoWords(text: string): Line {
   const words = [...text.matchAll(/\S+/g)].map(({ 0: found, index }) => {
     const bare = found.replace(/,+$/, '');
@@ -51,6 +52,7 @@ export interface Phrases<Id extends string> {
   readonly longest: number;
 }
 
+/** Every spelling of a list of words by its id, in small letters as {@link matchPhrase} looks them up. */
 export function phrasesOf<Id extends string>(words: Words<Id>): Phrases<Id> {
   const ids = new Map<string, Id>();
   for (const [id, spellings] of Object.entries(words) as [Id, readonly string[]][]) {

@@ -32,6 +32,7 @@ export function noteOf(what: string) {
     .meta({ description: what });
 }
 
+/** The id by which other parts of a document name this one. */
 export function idOf(what: string) {
   const error = `${what}: 1 to 64 letters, digits, - and _, the first a letter or digit`;
   return z.string({ error }).regex(idPattern, { error }).meta({ description: what });
@@ -42,6 +43,7 @@ export function patternOf(pattern: RegExp, what: string) {
   return z.string({ error: what }).regex(pattern, { error: what }).meta({ description: what });
 }
 
+/** One of a few words. @throws when there is none to choose from */
 export function choiceOf<Id extends string>(ids: readonly Id[], what: string) {
   const [first, ...others] = ids;
   if (first === undefined) throw new Error(`no choices for ${what}`);
@@ -50,10 +52,12 @@ export function choiceOf<Id extends string>(ids: readonly Id[], what: string) {
     .meta({ description: what });
 }
 
+/** True or false; words and numbers that may mean it are refused. */
 export function yesOrNo(what: string) {
   return z.boolean({ error: `true or false: ${what}` }).meta({ description: what });
 }
 
+/** A whole number within bounds, both included. */
 export function wholeOf({ least, most }: { readonly least: number; readonly most: number }, what: string) {
   const error = `${what}, a whole number from ${least} to ${most}`;
   return z.int({ error }).min(least, { error }).max(most, { error }).meta({ description: what });

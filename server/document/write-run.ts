@@ -56,6 +56,7 @@ function writeCurve(curve: readonly LossPoint[]): Json {
 }
 
 /** What is stored of a quantity. */
+/** A quantity as its file has it: the text that a person typed. */
 export function typed(quantity: Quantity): string;
 export function typed(quantity: Quantity | undefined): string | undefined;
 export function typed(quantity: Quantity | undefined): string | undefined {

@@ -10,6 +10,7 @@ export class Refusal extends Error {
   }
 }
 
+/** 404 for an address that names no job. */
 export function noSuchJob(): Refusal {
   return new Refusal(404, 'No such job', 'There is no job at this address. It may have been deleted.');
 }

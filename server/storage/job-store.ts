@@ -24,6 +24,7 @@ export async function listJobs(db: Store): Promise<readonly JobSummary[]> {
     .execute();
 }
 
+/** Id of the job that was opened last, or undefined in an empty store. */
 export async function lastOpenedJob(db: Store): Promise<string | undefined> {
   const row = await db
     .selectFrom('job')
@@ -35,6 +36,7 @@ export async function lastOpenedJob(db: Store): Promise<string | undefined> {
   return row?.id;
 }
 
+/** One job with its document, or undefined where there is none. */
 export async function readJobRow(db: Store, id: string): Promise<JobRow | undefined> {
   return await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
 }
@@ -91,6 +93,7 @@ export async function saveJob(
     : { ok: false, clash: true };
 }
 
+/** Notes when a job was opened; its document and revision stay. */
 export async function markOpened(db: Store, id: string, now: Date): Promise<void> {
   await db.updateTable('job').set({ opened_at: now.toISOString() }).where('id', '=', id).execute();
 }

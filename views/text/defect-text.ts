@@ -51,7 +51,7 @@ export function defectText(defect: Defect, system: UnitSystem): string {
     case 'cold-below-heater':
       return `Run ${defect.run} ends at the cold inlet of ${defect.fixture}, and its path leads through a heater.`;
     case 'run-after-end':
-      return `Run ${defect.run} comes from ${defect.from}, which ends at a fixture; nothing can follow there.`;
+      return `Run ${defect.run} comes from ${defect.from}, which ends at a fixture, an expansion tank or an arrester; nothing can follow there.`;
     case 'level-missing':
       return `Fixture ${defect.fixture} stands on level ${defect.level}, and there is no such level.`;
     case 'place-level-missing': {

@@ -67,6 +67,10 @@ describe('defectText', () => {
     },
   );
 
+  it('names every end that nothing can follow, not a fixture alone', () => {
+    expect(defectText(defects['run-after-end'], 'us')).toMatch(/fixture, an expansion tank or an arrester/);
+  });
+
   it('gives lengths and pressures in the units of the job', () => {
     expect(defectText(defects['rise-over-length'], 'us')).toContain('20.0 ft in 10.0 ft');
     expect(defectText(defects['pressures-inverted'], 'us')).toContain('60.0 psi, is over the high, 50.0 psi');
