@@ -48,7 +48,7 @@ export function mendResidual(network: Network, solution: Solution, inlet: Inlet)
     if (run.end === undefined || !('device' in run.end) || run.end.device !== 'meter') continue;
     const [size] = largerSizes(meterLosses, run.end.size);
     if (size === undefined) continue;
-    const outcome = trial(at, { curve: deviceCurve({ device: 'meter', size }) });
+    const outcome = trial(at, { curve: deviceCurve({ device: 'meter', size }, size) });
     found.push({
       mend: { do: 'larger-meter', run: run.id, size, ...outcome },
       work: Number.POSITIVE_INFINITY,

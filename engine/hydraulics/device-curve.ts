@@ -1,9 +1,13 @@
 import { deviceCurves, manifoldCv } from '../../tables/devices/curves.ts';
 import { meterLosses } from '../../tables/devices/meters.ts';
+import { backflowLoss, reducingValveFallOff } from '../../tables/devices/sized-curves.ts';
 import { lookUp } from '../../tables/look-up.ts';
+import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import type { CurveTable } from '../../tables/table.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import type { Device, LossPoint } from '../job/job.ts';
 import { type Curve, curveOf } from './curve.ts';
+import { risingSizes } from './rising-sizes.ts';
 
 const noLoss: Curve = { flow: new Float64Array(), loss: new Float64Array(), from: 'none' };
 
@@ -21,19 +25,32 @@ function cvCurve(cv: number, from: Curve['from']): Curve {
   return { flow: Float64Array.of(toSI(cv, 'gpm')), loss: Float64Array.of(toSI(1, 'psi')), from };
 }
 
+/** The curve of a size; of one that is not listed, the next smaller listed, or the smallest. */
+function bySize(curves: Readonly<Record<string, CurveTable>>, size: string): CurveTable {
+  const sizes = risingSizes(curves);
+  const listed = sizes.findLast((one) => nominalSizes[one]! <= (nominalSizes[size] ?? 0)) ?? sizes[0]!;
+  return curves[listed]!;
+}
+
 /**
  * Loss against flow of a device: the maker's points where the job has them, else the generic curve of its kind. For
  * a reducing valve the curve is its fall-off below the set pressure.
+ *
+ * @param runSize nominal size of the run, which the device has where it names none
  */
-export function deviceCurve(device: Device): Curve {
+export function deviceCurve(device: Device, runSize: string): Curve {
   if ('curve' in device && device.curve !== undefined) return makersCurve(device.curve);
   switch (device.device) {
     case 'meter':
       return curveOf(meterLosses[device.size]!);
     case 'reducing-valve':
-      return curveOf(deviceCurves['reducing-valve-fall-off']);
+      return curveOf(bySize(reducingValveFallOff, device.size ?? runSize));
     case 'backflow':
-      return curveOf(deviceCurves[`backflow-${device.type}`]);
+      return curveOf(
+        device.type === 'dual-check-vented'
+          ? deviceCurves['backflow-dual-check-vented']
+          : bySize(backflowLoss[device.type], device.size ?? runSize),
+      );
     case 'softener':
       return curveOf(deviceCurves.softener);
     case 'filter':

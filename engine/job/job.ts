@@ -133,10 +133,18 @@ export interface LossPoint {
 /** What may stand at the end of a run. `curve` replaces the generic curve with the maker's points. */
 export type Device =
   | { readonly device: 'meter'; readonly size: string; readonly curve?: readonly LossPoint[] }
-  | { readonly device: 'reducing-valve'; readonly set: Quantity; readonly curve?: readonly LossPoint[] }
+  | {
+      readonly device: 'reducing-valve';
+      /** The size of its run where it is left out. */
+      readonly size?: string;
+      readonly set: Quantity;
+      readonly curve?: readonly LossPoint[];
+    }
   | {
       readonly device: 'backflow';
       readonly type: 'reduced-pressure' | 'double-check' | 'dual-check-vented';
+      /** The size of its run where it is left out. */
+      readonly size?: string;
       readonly curve?: readonly LossPoint[];
     }
   | { readonly device: 'softener'; readonly curve?: readonly LossPoint[] }

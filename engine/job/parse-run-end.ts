@@ -52,14 +52,20 @@ export function parseDevice(line: Line, at: number, before: RunEnd | undefined):
     }
     case 'reducing-valve': {
       if (line.words[next] === undefined) return stumble(line, next, 'the set pressure, such as 60 psi,');
-      const set = parseQuantity(textBetween(line, next, line.words.length), 'pressure');
+      const { size, pressure } = valveWords(line, next);
+      const set = parseQuantity(pressure, 'pressure');
       if (!set.ok) return set;
-      return { ok: true, value: withCurve({ device: id, set: set.quantity }, was), next: line.words.length };
+      const valve = { device: id, ...(size === undefined ? {} : { size }), set: set.quantity };
+      return { ok: true, value: withCurve(valve, was), next: line.words.length };
     }
     case 'backflow': {
       const type = matchPhrase(line, next, backflows);
       if (type === undefined) return stumble(line, next, 'rp, dc or vented');
-      return { ok: true, value: withCurve({ device: id, type: type.id }, was), next: type.next };
+      const size = textBetween(line, type.next, type.next + 1);
+      if (!sizePattern.test(size)) {
+        return { ok: true, value: withCurve({ device: id, type: type.id }, was), next: type.next };
+      }
+      return { ok: true, value: withCurve({ device: id, type: type.id, size }, was), next: type.next + 1 };
     }
     case 'heater': {
       const type = matchPhrase(line, next, heaters);
@@ -90,6 +96,17 @@ export function parseDevice(line: Line, at: number, before: RunEnd | undefined):
     case 'other':
       return parseOther(line, next, was);
   }
+}
+
+/** `3/4 60 psi` is a size and a pressure; whatever is a pressure as a whole, such as `62 1/2 psi`, is no size. */
+function valveWords(line: Line, at: number): { readonly size?: string; readonly pressure: string } {
+  const whole = textBetween(line, at, line.words.length);
+  const first = textBetween(line, at, at + 1);
+  const second = textBetween(line, at + 1, at + 2);
+  if (!sizePattern.test(first) || !/^[\d.]/.test(second) || parseQuantity(whole, 'pressure').ok) {
+    return { pressure: whole };
+  }
+  return { size: first, pressure: textBetween(line, at + 1, line.words.length) };
 }
 
 function parseManifold(line: Line, at: number, was: Device | undefined): Part<RunEnd> {
@@ -141,6 +158,6 @@ function curveOf(device: Device | undefined): readonly LossPoint[] | undefined {
 /** Kind, type and size: a curve belongs to one product, whatever it is set to. */
 function identity(device: Device): string {
   const type = 'type' in device ? device.type : '';
-  const size = 'size' in device ? device.size : '';
+  const size = 'size' in device && device.size !== undefined ? device.size : '';
   return `${device.device} ${type} ${size}`;
 }

@@ -1,3 +1,4 @@
+import { parseQuantity } from '../units/parse-quantity.ts';
 import type { Device, Quantity, Run, RunEnd } from './job.ts';
 import {
   arresterSizePattern,
@@ -39,7 +40,10 @@ export function lineIsComplete(run: RunFields): boolean {
   if (!('device' in end)) return idPattern.test(end.fixture);
   if (end.device === 'other' || ('curve' in end && end.curve !== undefined)) return false;
   if (end.device === 'arrester') return arresterSizePattern.test(end.size);
-  return !('size' in end) || sizePattern.test(end.size);
+  if (!('size' in end) || end.size === undefined) return true;
+  if (!sizePattern.test(end.size)) return false;
+  // `2 1/2 psi` would be read back as a pressure of two and a half.
+  return end.device !== 'reducing-valve' || !parseQuantity(`${end.size} ${end.set.typed}`, 'pressure').ok;
 }
 
 /** `up` and `down` as people say it; a sign that `down` would not give back is kept behind `rise`. */
@@ -59,9 +63,9 @@ function printDevice(end: Device): string {
     case 'arrester':
       return `${word} ${end.size}`;
     case 'reducing-valve':
-      return `${word} ${end.set.typed}`;
+      return `${word} ${end.size === undefined ? '' : `${end.size} `}${end.set.typed}`;
     case 'backflow':
-      return `${word} ${backflowWords[end.type][0]}`;
+      return `${word} ${backflowWords[end.type][0]}${end.size === undefined ? '' : ` ${end.size}`}`;
     case 'heater':
       return `${word} ${heaterWords[end.type][0]}`;
     case 'manifold':

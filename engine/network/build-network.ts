@@ -112,10 +112,10 @@ function elevations(start: number, rise: Float64Array, parent: Int32Array): Floa
 function placeDevices(runs: readonly Run[]): Pick<Network, 'deviceAt' | 'devices'> {
   const deviceAt = new Int32Array(runs.length).fill(-1);
   const devices: PlacedDevice[] = [];
-  runs.forEach(({ end }, run) => {
+  runs.forEach(({ end, size }, run) => {
     if (end === undefined || !('device' in end)) return;
     deviceAt[run] = devices.length;
-    const curve = deviceCurve(end);
+    const curve = deviceCurve(end, size);
     devices.push(
       end.device === 'reducing-valve'
         ? { device: end, run, curve, setPressure: end.set.si }

@@ -78,8 +78,15 @@ export function pipeOptions(network: Network, solution: Solution, rules: OptionR
   return { options, missing, without };
 }
 
-/** The run in every stocked size of the materials; a joint that the material does not have gives way to its usual. */
-function candidates(run: Run, materials: readonly MaterialId[]): Run[] {
+/**
+ * The run in every stocked size of the materials; a joint that the material does not have gives way to its usual, and
+ * a valve that has its run's size keeps the one it was drawn with, since its loss is a constant of the sizing.
+ */
+function candidates(drawn: Run, materials: readonly MaterialId[]): Run[] {
+  const { end } = drawn;
+  const sized =
+    end !== undefined && 'device' in end && (end.device === 'reducing-valve' || end.device === 'backflow');
+  const run: Run = sized ? { ...drawn, end: { ...end, size: end.size ?? drawn.size } } : drawn;
   return materials.flatMap((material) => {
     const { joint, ...plain } = run;
     const keepsJoint = joint !== undefined && (jointsOf[material] as readonly string[]).includes(joint);

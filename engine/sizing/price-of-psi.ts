@@ -49,7 +49,7 @@ export function priceOfPsi({ network, solution }: Report, inlet: Inlet, prices: 
     if (before === undefined || after === undefined) continue;
     found.push({
       change: { do: 'larger-meter', run: run.id, from: end.size, to: size },
-      gain: gainOf(at, { curve: deviceCurve({ device: 'meter', size }) }),
+      gain: gainOf(at, { curve: deviceCurve({ device: 'meter', size }, size) }),
       cents: toCents(after.money) - toCents(before.money),
     });
   }

@@ -59,10 +59,16 @@ export function endSchema(listOf: ListOf) {
     fieldsOf({ device: named('meter'), size, curve }),
     fieldsOf({
       device: named('reducing-valve'),
+      size: z.exactOptional(size),
       set: quantityOf('pressure', 'set pressure', 'above zero'),
       curve,
     }),
-    fieldsOf({ device: named('backflow'), type: choiceOf(keysOf(backflowWords), 'type of assembly'), curve }),
+    fieldsOf({
+      device: named('backflow'),
+      type: choiceOf(keysOf(backflowWords), 'type of assembly'),
+      size: z.exactOptional(size),
+      curve,
+    }),
     fieldsOf({ device: named('softener'), curve }),
     fieldsOf({ device: named('filter'), curve }),
     fieldsOf({ device: named('heater'), type: choiceOf(keysOf(heaterWords), 'type of heater'), curve }),

@@ -34,8 +34,9 @@ function writeDevice(end: Device): JsonObject {
     case 'arrester':
       return { device: end.device, size: end.size };
     case 'reducing-valve':
-      return { device: end.device, set: typed(end.set) };
+      return { device: end.device, size: end.size, set: typed(end.set) };
     case 'backflow':
+      return { device: end.device, type: end.type, size: end.size };
     case 'heater':
       return { device: end.device, type: end.type };
     case 'manifold':

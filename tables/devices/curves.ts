@@ -4,64 +4,6 @@ import type { CurveTable, GridTable } from '../table.ts';
 const replace = 'A generic curve: the maker’s curve takes its place.';
 const at = { checkedOn: '2026-11-25' } as const;
 
-const reducingValveFallOff: CurveTable = {
-  kind: 'curve',
-  id: 'reducing-valve-fall-off',
-  title: 'Fall-off of a 1-1/4 in reducing valve below its set pressure',
-  source: sources['reducing-valve-sheet'],
-  at,
-  verified: 'computed',
-  note:
-    'The sheet gives 7.3 psi at 8 gpm for a 3/4 in valve (design flow 7 to 12.5 gpm); scaled to 1-1/4 in (17 to 34 gpm) by ' +
-    `the upper design flows, 34 / 12.5, and in a straight line. A compact valve of the sheet falls 10 psi. ${replace}`,
-  x: 'gpm',
-  y: 'psi',
-  points: [
-    [0, 0],
-    [21.8, 7.3],
-    [34, 11.4],
-  ],
-};
-
-const backflowReducedPressure: CurveTable = {
-  kind: 'curve',
-  id: 'backflow-reduced-pressure',
-  title: 'Loss of a 1 in reduced-pressure assembly',
-  source: sources['backflow-training-page'],
-  at,
-  verified: 'memory',
-  note:
-    'The springs were read: first check at least 5 psi, second at least 1 psi, so 6 psi at the least flow. 10 to 15 psi at ' +
-    `rated flow is recalled. The real loss is not monotone and is no multiple of flow squared. ${replace}`,
-  x: 'gpm',
-  y: 'psi',
-  points: [
-    [0, 6],
-    [10, 10],
-    [25, 11],
-    [50, 14],
-  ],
-  rowVerified: { 0: 'computed' },
-};
-
-const backflowDoubleCheck: CurveTable = {
-  kind: 'curve',
-  id: 'backflow-double-check',
-  title: 'Loss of a 1 in double-check assembly',
-  source: sources['trade-practice'],
-  at,
-  verified: 'memory',
-  note: `3 to 7 psi is recalled as typical, 10 psi as allowed at rated flow (50 gpm). ${replace}`,
-  x: 'gpm',
-  y: 'psi',
-  points: [
-    [0, 2],
-    [10, 3.5],
-    [25, 5],
-    [50, 7],
-  ],
-};
-
 const backflowDualCheckVented: CurveTable = {
   kind: 'curve',
   id: 'backflow-dual-check-vented',
@@ -175,9 +117,6 @@ const mixingValve: CurveTable = {
 
 /** Generic losses for devices whose maker's curve is not at hand. */
 export const deviceCurves = {
-  'reducing-valve-fall-off': reducingValveFallOff,
-  'backflow-reduced-pressure': backflowReducedPressure,
-  'backflow-double-check': backflowDoubleCheck,
   'backflow-dual-check-vented': backflowDualCheckVented,
   softener,
   filter,
@@ -211,5 +150,32 @@ export const manifoldCv: GridTable<string, 'cv'> = {
       note: 'Not printed: the 1-1/4 in figure, which is lower.',
     },
     '2': { values: { cv: 99 } },
+  },
+};
+
+/**
+ * Flow through one port of a manifold by the nominal size of its line. The page prints the outlets of its tees without
+ * their size; the least of those that feed 1/2 in lines stands here.
+ */
+export const manifoldPortCv: GridTable<string, 'cv'> = {
+  kind: 'grid',
+  id: 'manifold-port-cv',
+  title: 'Flow coefficient of a manifold port',
+  source: sources['pex-manual-b'],
+  at: { section: 'Appendix C', page: '105', checkedOn: '2026-11-25' },
+  verified: 'computed',
+  note: 'Scaled from the 1/2 in outlet, Cv 3.0, by the bores squared. The maker of the manifold gives its own.',
+  columns: { cv: 'Cv' },
+  rows: {
+    '3/8': { values: { cv: 1.6 } },
+    '1/2': {
+      values: { cv: 3.0 },
+      verified: 'seen',
+      note: 'The least of 3.0 to 4.0 for the outlets of multiport tees.',
+    },
+    '5/8': { values: { cv: 4.4 } },
+    '3/4': { values: { cv: 6.0 } },
+    '1': { values: { cv: 9.9 } },
+    '1-1/4': { values: { cv: 14.8 } },
   },
 };

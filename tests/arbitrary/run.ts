@@ -60,7 +60,10 @@ const curve = { curve: arbitraryCurve };
 
 export const arbitraryDevice: fc.Arbitrary<Device> = fc.oneof(
   withOptional({ device: fc.constant('meter' as const), size }, curve),
-  withOptional({ device: fc.constant('reducing-valve' as const), set: arbitraryPressure }, curve),
+  withOptional(
+    { device: fc.constant('reducing-valve' as const), set: arbitraryPressure },
+    { size, ...curve },
+  ),
   withOptional(
     {
       device: fc.constant('backflow' as const),
@@ -70,7 +73,7 @@ export const arbitraryDevice: fc.Arbitrary<Device> = fc.oneof(
         'dual-check-vented' as const,
       ),
     },
-    curve,
+    { size, ...curve },
   ),
   withOptional({ device: fc.constant('softener' as const) }, curve),
   withOptional({ device: fc.constant('filter' as const) }, curve),

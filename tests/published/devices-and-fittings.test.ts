@@ -25,7 +25,7 @@ describe('multiport tees, manufacturer’s design manual B (2015), page 105: len
   it.each(rows)('$fitting, $path: $feet ft', (row) => {
     const bore = boreOf('pex', wordIn(row, 'size_used'));
     const flow = toSI(8, 'ft/s') * (Math.PI / 4) * bore * bore;
-    const valve = deviceCurve({ device: 'mixing-valve', cv: numberIn(row, 'cv') });
+    const valve = deviceCurve({ device: 'mixing-valve', cv: numberIn(row, 'cv') }, wordIn(row, 'size_used'));
     const perFoot = darcyWeisbachPsi(bore, fromSI(flow, 'gpm'), 0, 60) / 100;
     expectPrinted(fromSI(lossAt(valve, flow), 'psi') / perFoot, numberIn(row, 'feet'), 0.5);
   });
@@ -45,12 +45,45 @@ describe('displacement meters, one-page sheet of meter losses after AWWA', () =>
     { size: '3', maximum: 300, loss: 20 },
     { size: '4', maximum: 500, loss: 20 },
   ])('$size in meter: square law from $loss psi at $maximum gpm', ({ size, maximum, loss }) => {
-    const curve = deviceCurve({ device: 'meter', size });
+    const curve = deviceCurve({ device: 'meter', size }, size);
     const at = (share: number): number => fromSI(lossAt(curve, toSI(share * maximum, 'gpm')), 'psi');
     expectPrinted(at(1), loss, 1e-9);
     expectPrinted(at(0.8), loss * 0.64, 0.06 * loss * 0.64);
     expectPrinted(at(0.65), loss * 0.4225, 0.06 * loss * 0.4225);
     // Beyond the last row, where the sheet ends, the square goes on.
     expectPrinted(at(1.2), loss * 1.44, 1e-9);
+  });
+});
+
+describe('reducing valve, manufacturer’s sheet', () => {
+  /** 7.3 psi at 8 gpm through a 3/4 in valve, as printed; so a run of 3/4 in, and a 3/4 in valve in a larger run. */
+  it.each([
+    [undefined, '3/4'],
+    ['3/4', '1-1/4'],
+  ])('valve %s in a run of %s in: 7.3 psi at 8 gpm', (size, run) => {
+    const set = { typed: '60 psi', si: toSI(60, 'psi') };
+    const valve = { device: 'reducing-valve', set, ...(size === undefined ? {} : { size }) } as const;
+    expectPrinted(fromSI(lossAt(deviceCurve(valve, run), toSI(8, 'gpm')), 'psi'), 7.3, 0.05);
+  });
+
+  /** The sheet's upper design flows: 12.5 gpm in 3/4 in, 19 in 1 in, 34 in 1-1/4 in: the same fall at the same share. */
+  it.each([
+    ['1/2', 7.3],
+    ['1', 19],
+    ['1-1/4', 34],
+    ['1-1/2', 44],
+    ['2', 70],
+  ])('%s in: 7.3 psi at 64 %% of its design flow of %d gpm', (run, design) => {
+    const set = { typed: '60 psi', si: toSI(60, 'psi') };
+    const curve = deviceCurve({ device: 'reducing-valve', set }, run);
+    expectPrinted(fromSI(lossAt(curve, toSI((8 / 12.5) * design, 'gpm')), 'psi'), 7.3, 0.1);
+  });
+});
+
+describe('reduced-pressure assembly, training page', () => {
+  /** Springs of the two checks: 5 psi and 1 psi at the least, so 6 psi before any flow, whatever its size. */
+  it.each(['3/4', '1', '2'])('%s in: 6 psi at no flow', (size) => {
+    const curve = deviceCurve({ device: 'backflow', type: 'reduced-pressure', size }, '1');
+    expectPrinted(fromSI(lossAt(curve, 0), 'psi'), 5 + 1, 1e-9);
   });
 });

@@ -215,7 +215,7 @@ describe('devices', () => {
 
   /** Louisiana Administrative Code, Table 1805.A: 11 psi in a 2 in meter at 108 gpm; the meter sheet we use has less. */
   it('2 in meter at 108 gpm: a sixth under the example of the code', () => {
-    const loss = lossAt(deviceCurve({ device: 'meter', size: '2' }), toSI(108, 'gpm'));
+    const loss = lossAt(deviceCurve({ device: 'meter', size: '2' }, '2'), toSI(108, 'gpm'));
     expectApart([apart(fromSI(loss, 'psi'), 11)], -16.7, -16.7);
   });
 });

@@ -106,6 +106,18 @@ describe('parseRunLine', () => {
     ['then meter 5/8x3/4', { device: 'meter', size: '5/8x3/4' }],
     ['then prv 60 psi', { device: 'reducing-valve', set: quantity('60 psi', 'pressure') }],
     ['then reducing valve 4.2 bar', { device: 'reducing-valve', set: quantity('4.2 bar', 'pressure') }],
+    ['then prv 3/4 60 psi', { device: 'reducing-valve', size: '3/4', set: quantity('60 psi', 'pressure') }],
+    [
+      'then prv 1-1/4 4.2bar',
+      { device: 'reducing-valve', size: '1-1/4', set: quantity('4.2bar', 'pressure') },
+    ],
+    [
+      'then prv 1 62 1/2 psi',
+      { device: 'reducing-valve', size: '1', set: quantity('62 1/2 psi', 'pressure') },
+    ],
+    ['then prv 62 1/2 psi', { device: 'reducing-valve', set: quantity('62 1/2 psi', 'pressure') }],
+    ['then backflow rp 1', { device: 'backflow', type: 'reduced-pressure', size: '1' }],
+    ['then backflow double check 3/4', { device: 'backflow', type: 'double-check', size: '3/4' }],
     ['then backflow rp', { device: 'backflow', type: 'reduced-pressure' }],
     ['then backflow dc', { device: 'backflow', type: 'double-check' }],
     ['then backflow vented', { device: 'backflow', type: 'dual-check-vented' }],
@@ -155,6 +167,9 @@ describe('parseRunLine', () => {
     ["3/4 PEX 18' then pump", '"pump" stands where a device'],
     ["3/4 PEX 18' then prv", 'the line ends where the set pressure'],
     ["3/4 PEX 18' then prv 60 ft", '"60 ft" is a length; expected a pressure'],
+    ["3/4 PEX 18' then prv 3/4", '"3/4" has no unit; expected a pressure'],
+    ["3/4 PEX 18' then prv 3/4 60 ft", '"60 ft" is a length; expected a pressure'],
+    ["3/4 PEX 18' then backflow rp big", '"big" stands where the end of the line'],
     ["3/4 PEX 18' then backflow up", '"up" stands where rp, dc or vented'],
     ["3/4 PEX 18' then heater", 'the line ends where storage or tankless'],
     ["3/4 PEX 18' then manifold 1 0 ports", '"0" stands where the number of ports, 1 to 100'],
@@ -229,6 +244,9 @@ describe('parseRunLine', () => {
     expect(parsed("1 PE 9' then filter", meter).end).toEqual({ device: 'filter' });
     const valve = replaced({ device: 'reducing-valve', set: quantity('60 psi', 'pressure'), curve });
     expect(parsed("1 PE 9' then prv 55 psi", valve).end).toMatchObject({ set: { typed: '55 psi' }, curve });
+    const sized = replaced({ device: 'backflow', type: 'double-check', size: '3/4', curve });
+    expect(parsed("1 PE 9' then backflow dc 3/4", sized).end).toMatchObject({ size: '3/4', curve });
+    expect(parsed("1 PE 9' then backflow dc 1", sized).end).not.toHaveProperty('curve');
     const coil = replaced({ device: 'other', name: 'coil', curve });
     expect(parsed(`1 PE 9' then other "long coil"`, coil).end).toEqual({
       device: 'other',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseRunLine } from '../../../engine/job/parse-run-line.ts';
 import { lineIsComplete, printRunLine } from '../../../engine/job/print-run-line.ts';
+import { quantity } from '../../arbitrary/quantity.ts';
 import { arbitraryRun } from '../../arbitrary/run.ts';
 
 function reprinted(line: string): string {
@@ -19,6 +20,8 @@ describe('printRunLine', () => {
       '1-1/2 galvanized 12 ft 6 in down 4 ft 1 through tee 1 globe valve',
     ],
     ["1 polyethylene insert brass 9' 3 45's 2 elbows", "1 PE brass 9' 3 45s 2 ells"],
+    ["1 copper 4' then reducing valve 3/4 60psi", "1 copper L 4' then prv 3/4 60psi"],
+    ["1 copper 4' then backflow assembly reduced pressure 3/4", "1 copper L 4' then backflow rp 3/4"],
     ['1/2 cpvc 2 m rise -0.5 m to A1 HW', '1/2 CPVC 2 m down 0.5 m to A1 hot'],
   ])('writes %s as %s', (line, written) => {
     expect(reprinted(line)).toBe(written);
@@ -71,5 +74,8 @@ describe('printRunLine', () => {
     expect(lineIsComplete({ ...result.run, end: { fixture: 'a b', inlet: 'cold' } })).toBe(false);
     expect(lineIsComplete({ ...result.run, end: { device: 'meter', size: 'big one' } })).toBe(false);
     expect(lineIsComplete({ ...result.run, end: { device: 'arrester', size: 'A B' } })).toBe(false);
+    const end = { device: 'reducing-valve', size: '2', set: quantity('1/2 psi', 'pressure') } as const;
+    expect(lineIsComplete({ ...result.run, end })).toBe(false);
+    expect(lineIsComplete({ ...result.run, end: { ...end, size: '1-1/2' } })).toBe(true);
   });
 });

@@ -1,41 +1,68 @@
 import { describe, expect, it } from 'vitest';
+import { curveOf, lossAt } from '../../../engine/hydraulics/curve.ts';
+import { risingSizes } from '../../../engine/hydraulics/rising-sizes.ts';
 import { arresterSizes } from '../../../tables/devices/arresters.ts';
 import { deviceCurves, manifoldCv } from '../../../tables/devices/curves.ts';
+import { backflowLoss, reducingValveFallOff } from '../../../tables/devices/sized-curves.ts';
+import { toSI } from '../../../tables/units/definitions.ts';
 import { cell, readCsv } from '../second-reading/read-csv.ts';
 
-describe('generic device curves', () => {
-  it.each(Object.entries(deviceCurves))(
-    '%s begins at no flow, is no print, and yields to the maker’s',
-    (_, curve) => {
-      expect(curve.points[0]![0]).toBe(0);
-      expect(curve.verified).not.toBe('seen');
-      expect(curve.note).toMatch(/A generic curve: the maker’s curve takes its place\.$/);
-      expect([curve.x, curve.y]).toEqual(['gpm', 'psi']);
-    },
-  );
+const every = Object.entries({
+  ...deviceCurves,
+  ...Object.fromEntries(
+    [reducingValveFallOff, ...Object.values(backflowLoss)]
+      .flatMap((bySize) => Object.values(bySize))
+      .map((curve) => [curve.id, curve]),
+  ),
+});
 
-  it('has the reduced-pressure assembly lose its two springs at no flow: 5 + 1 psi', () => {
-    expect(deviceCurves['backflow-reduced-pressure'].points[0]).toEqual([0, 5 + 1]);
+describe('generic device curves', () => {
+  it.each(every)('%s begins at no flow, is no print, and yields to the maker’s', (_, curve) => {
+    expect(curve.points[0]![0]).toBe(0);
+    expect(curve.verified).not.toBe('seen');
+    expect(curve.note).toMatch(/A generic curve: the maker’s curve takes its place\.$/);
+    expect([curve.x, curve.y]).toEqual(['gpm', 'psi']);
   });
 
-  it('scales the fall-off of the 3/4 in valve, 7.3 psi at 8 gpm, by the upper design flows 34 and 12.5 gpm', () => {
-    const [, scaled, last] = deviceCurves['reducing-valve-fall-off'].points;
-    expect(scaled![0]).toBeCloseTo((8 * 34) / 12.5, 1);
+  it('has the reduced-pressure assembly lose its two springs at no flow: 5 + 1 psi', () => {
+    for (const { points } of Object.values(backflowLoss['reduced-pressure'])) {
+      expect(points[0]).toEqual([0, 5 + 1]);
+    }
+  });
+
+  it.each([
+    ['3/4', 12.5],
+    ['1', 19],
+    ['1-1/4', 34],
+  ])('scales the fall-off of the 3/4 in valve to %s in by the upper design flow, %d gpm', (size, design) => {
+    const [, scaled, last] = reducingValveFallOff[size]!.points;
+    expect(scaled![0]).toBeCloseTo((8 * design) / 12.5, 1);
     expect(scaled![1]).toBe(7.3);
+    expect(last![0]).toBe(design);
     expect(last![1]).toBeCloseTo((7.3 * 12.5) / 8, 1);
+  });
+
+  it('never loses more in a larger size than in a smaller one at the same flow', () => {
+    for (const bySize of [reducingValveFallOff, ...Object.values(backflowLoss)]) {
+      const curves = risingSizes(bySize).map((size) => curveOf(bySize[size]!));
+      for (const flow of [2, 8, 15, 40]) {
+        const losses = curves.map((curve) => lossAt(curve, toSI(flow, 'gpm')));
+        expect(losses).toEqual([...losses].sort((one, other) => other - one));
+      }
+    }
   });
 
   /** A second reading's typical losses, from memory but for the vented dual check. */
   it.each([
-    ['backflow-reduced-pressure', 50, 10, 14],
-    ['backflow-double-check', 50, 3, 7],
+    ['backflow-reduced-pressure-1', 50, 10, 14],
+    ['backflow-double-check-1', 50, 3, 7],
     ['backflow-dual-check-vented', 10, 8, 15],
     ['backflow-dual-check-vented', 0, 2, 4],
     ['filter', 20, 2, 8],
     ['mixing-valve', 9, 5, 10],
     ['heater-storage', 20, 1, 2],
   ] as const)('lies within the typical loss: %s at %d gpm', (key, flow, least, most) => {
-    const loss = deviceCurves[key].points.find(([x]) => x === flow)![1];
+    const loss = Object.fromEntries(every)[key]!.points.find(([x]) => x === flow)![1];
     expect(loss).toBeGreaterThanOrEqual(least);
     expect(loss).toBeLessThanOrEqual(most);
   });
