@@ -36,6 +36,19 @@ export function rowAtOrAbove({ units: rows, rowFrom }: DemandColumn, units: numb
   return row;
 }
 
+/** The rows that {@link flowOfUnits} reads for as many units as the first row or more: one, or two around a line. */
+export function rowsRead(
+  column: DemandColumn,
+  units: number,
+  roundUp: boolean,
+): readonly [number] | readonly [number, number] {
+  const last = column.units.length - 1;
+  const at = rowAtOrAbove(column, units);
+  if (at <= last && (column.units[at] === units || roundUp)) return [at];
+  const above = Math.min(at, last);
+  return [above - 1, above];
+}
+
 /**
  * Design flow of `units` by a column of the demand table, m3/s; 0 below the first row, where the fixtures' own
  * flows decide (see design-flow.ts). Between rows a straight line, or the next row up where the basis rounds. Above the
@@ -43,12 +56,9 @@ export function rowAtOrAbove({ units: rows, rowFrom }: DemandColumn, units: numb
  */
 export function flowOfUnits(column: DemandColumn, units: number, roundUp: boolean): number {
   const { units: rows, flow } = column;
-  const last = rows.length - 1;
   if (units < rows[0]!) return 0;
-  const at = rowAtOrAbove(column, units);
-  if (at <= last && (rows[at] === units || roundUp)) return flow[at]!;
-  const above = Math.min(at, last);
-  const below = above - 1;
+  const [below, above] = rowsRead(column, units, roundUp);
+  if (above === undefined) return flow[below]!;
   const slope = (flow[above]! - flow[below]!) / (rows[above]! - rows[below]!);
   return flow[below]! + slope * (units - rows[below]!);
 }

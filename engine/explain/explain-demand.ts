@@ -2,7 +2,7 @@ import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { citePoint } from '../../tables/look-up.ts';
 import type { Cited, CurveTable } from '../../tables/table.ts';
 import { toSI } from '../../tables/units/definitions.ts';
-import { rowAtOrAbove } from '../demand/demand-table.ts';
+import { rowsRead } from '../demand/demand-table.ts';
 import { servesSeveral } from '../demand/design-flow.ts';
 import type { Inlet, UnitSource } from '../network/network.ts';
 import type { Report } from '../network/report.ts';
@@ -139,7 +139,6 @@ function explainTable(
   const title = solution.valve[at] === 1 ? 'Demand, flushometer-valve column' : 'Demand, flush-tank column';
   const value = solution.units[at]!;
   const id = `${run}.demand`;
-  const last = column.units.length - 1;
   const added = addedFlow(report, at, 'own');
   const own = sheet.apply(
     `${run}.own-flows`,
@@ -163,8 +162,8 @@ function explainTable(
   if (value < column.units[0]!) {
     return sheet.apply(id, belowTable, { S: own, F: cited(citePoint(table, 0)) });
   }
-  const row = rowAtOrAbove(column, value);
-  if (row <= last && (column.units[row] === value || roundUp)) {
+  const [row, above] = rowsRead(column, value, roundUp);
+  if (above === undefined) {
     const formula = readOff(
       'demand-row',
       roundUp ? `${title}, next row up` : title,
@@ -173,7 +172,6 @@ function explainTable(
     );
     return sheet.apply(id, formula, { y: cited(citePoint(table, row)) });
   }
-  const above = Math.min(row, last);
   const formula = between(
     'demand',
     title,
@@ -182,8 +180,8 @@ function explainTable(
   );
   return sheet.apply(id, formula, {
     x: units,
-    'x₁': xOf(table, above - 1),
-    'y₁': cited(citePoint(table, above - 1)),
+    'x₁': xOf(table, row),
+    'y₁': cited(citePoint(table, row)),
     'x₂': xOf(table, above),
     'y₂': cited(citePoint(table, above)),
   });

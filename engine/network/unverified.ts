@@ -1,39 +1,64 @@
 import { citePoint } from '../../tables/look-up.ts';
 import type { Cited } from '../../tables/table.ts';
-import { rowAtOrAbove } from '../demand/demand-table.ts';
+import { rowsRead } from '../demand/demand-table.ts';
+import { servesSeveral } from '../demand/design-flow.ts';
 import type { Inlet, Network } from './network.ts';
 import { pathTo } from './path.ts';
 import type { Solution } from './solution.ts';
 
 /**
  * Table values behind the residual at an inlet that nobody could compare with their document: recalled ones, and
- * rules of the trade. Each is given once, in the order of the path.
+ * rules of the trade. Each is given once: those of the pipes on the path, then those of the demand that they carry.
  */
 export function unverifiedOnPath(network: Network, solution: Solution, inlet: Inlet): Cited[] {
   const found = new Map<string, Cited>();
-  const keep = (cited: Cited): void => {
-    if (cited.verified !== 'memory' && cited.verified !== 'common-practice') return;
+  const values = [...pressureValues(network, inlet), ...demandValues(network, solution, inlet)];
+  for (const cited of values) {
+    if (cited.verified !== 'memory' && cited.verified !== 'common-practice') continue;
     found.set(`${cited.table.id} ${cited.row ?? ''} ${cited.column ?? ''}`, cited);
-  };
-  const { sources, devices, deviceAt, demandTable } = network;
-  for (const at of pathTo(network, inlet.run)) {
-    keep(sources.bore[at]!);
-    keep(network.basis.friction === 'hazen-williams' ? sources.hazenWilliamsC[at]! : sources.roughness[at]!);
-    for (const { each } of sources.fittings[at]!) keep(each);
-    const placed = deviceAt[at]!;
-    if (placed >= 0) {
-      const { from } = devices[placed]!.curve;
-      if (typeof from === 'object') keep('printed' in from ? from : citePoint(from, 0));
-    }
-    for (const source of sources.units[at]!) {
-      if (source.what === 'inlet') keep(source.each);
-      else keep(source.what === 'both sides' ? source.total : source.value);
-    }
-    const column = solution.valve[at] === 1 ? demandTable.valve : demandTable.tank;
-    const row = rowAtOrAbove(column, solution.units[at]!);
-    if (row < column.from.points.length) keep(citePoint(column.from, row));
   }
-  if (inlet.flowFrom !== 'maker') keep(inlet.flowFrom);
-  if (inlet.pressureFrom !== 'maker') keep(inlet.pressureFrom);
   return [...found.values()];
+}
+
+function pressureValues({ basis, sources, deviceAt, devices, ...network }: Network, inlet: Inlet): Cited[] {
+  const values: Cited[] = [];
+  for (const at of pathTo(network, inlet.run)) {
+    values.push(sources.bore[at]!);
+    values.push(basis.friction === 'hazen-williams' ? sources.hazenWilliamsC[at]! : sources.roughness[at]!);
+    for (const { each } of sources.fittings[at]!) values.push(each);
+    const placed = deviceAt[at]!;
+    if (placed < 0) continue;
+    const { from } = devices[placed]!.curve;
+    if (typeof from === 'object') values.push('printed' in from ? from : citePoint(from, 0));
+  }
+  if (inlet.pressureFrom !== 'maker') values.push(inlet.pressureFrom);
+  return values;
+}
+
+function demandValues(network: Network, solution: Solution, inlet: Inlet): Cited[] {
+  const { sources, subtreeEnd, demandTable, inlets } = network;
+  const values: Cited[] = [];
+  if (inlet.flowFrom !== 'maker') values.push(inlet.flowFrom);
+  // A run to one fixture carries that fixture's own flow: no table of demand stands behind it.
+  const several = pathTo(network, inlet.run).filter((at) =>
+    servesSeveral(solution.ownSum[at]!, solution.largest[at]!),
+  );
+  for (const at of several) {
+    const column = solution.valve[at] === 1 ? demandTable.valve : demandTable.tank;
+    const units = solution.units[at]!;
+    const rows = units < column.units[0]! ? [0] : rowsRead(column, units, demandTable.roundUp);
+    for (const row of rows) values.push(citePoint(column.from, row));
+  }
+  // The demand of the first of them counts whatever it serves, off the path as well as on it.
+  const [first] = several;
+  for (let at = first ?? network.size; at < (first === undefined ? 0 : subtreeEnd[first]!); at++) {
+    for (const source of sources.units[at]!) {
+      if (source.what === 'inlet') values.push(source.each);
+      else values.push(source.what === 'both sides' ? source.total : source.value);
+    }
+  }
+  for (const { run, flowFrom } of inlets) {
+    if (network.continuousAdded[run]! > 0 && flowFrom !== 'maker') values.push(flowFrom);
+  }
+  return values;
 }

@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
+import { explainRun } from '../../../engine/explain/explain.ts';
 import { feeds, pathTo } from '../../../engine/network/path.ts';
+import { solve } from '../../../engine/network/solve.ts';
 import { unverifiedOnPath } from '../../../engine/network/unverified.ts';
+import { report } from '../../../engine/report.ts';
 import { cold, fixture, gpm, job, networkOf, psi, reportOf, run } from '../../jobs/written-job.ts';
 
 const closets = ['a', 'b'].map((id) => fixture(id, 'water-closet-tank'));
@@ -40,12 +43,51 @@ it('lists each unverified value of a path once, and none that a document proves'
   expect(unverified.length).toBeGreaterThan(0);
 });
 
+/** The service on the shower's path carries the units of the closet and the sink as well. */
+it('lists what the demand of the path counts off the path, and both rows that it lies between', () => {
+  const fixtures = [
+    fixture('shower', 'shower', { inlets: 'cold' }),
+    fixture('closet', 'water-closet-tank'),
+    fixture('sink', 'kitchen-sink', { inlets: 'cold' }),
+  ];
+  const house = networkOf(
+    job(fixtures, [
+      run('service', 'street'),
+      run('shower', 'service', { end: cold('shower') }),
+      run('closet', 'service', { end: cold('closet') }),
+      run('sink', 'service', { end: cold('sink') }),
+    ]),
+  );
+  const inlet = house.inlets.find(({ fixture: { id } }) => id === 'shower')!;
+  const cited = unverifiedOnPath(house, solve(house), inlet);
+  const units = house.sources.units
+    .flat()
+    .flatMap((source) => (source.what === 'inlet' ? [source.each] : []));
+  const recalled = units.filter(({ verified }) => verified === 'memory');
+  expect(recalled.map(({ row }) => row)).toContain('water closet, private, flush tank');
+  for (const { row } of recalled) expect(cited.map((each) => each.row)).toContain(row);
+
+  // Each row of the curve that the explanation reads, and no other.
+  const sum = explainRun(report(house), 'service')!.get('service.demand')!;
+  const read = Object.values(sum.terms).flatMap((term) => (term.from === 'table' ? [term.cite.row] : []));
+  const rows = cited.filter(({ table }) => table.id.includes('demand')).map(({ row }) => row);
+  expect(rows.length).toBeGreaterThan(0);
+  for (const row of rows) expect(read).toContain(row);
+});
+
+it('lists no demand for a run to one fixture, which carries that fixture’s own flow', () => {
+  const only = networkOf(
+    job([fixture('closet', 'water-closet-tank')], [run('only', 'street', { end: cold('closet') })]),
+  );
+  const tables = unverifiedOnPath(only, solve(only), only.inlets[0]!).map(({ table }) => table.id);
+  expect(tables.filter((id) => id.includes('demand') || id.includes('fixture-units'))).toEqual([]);
+});
+
 it('lists nothing where the maker gives flow and pressure and the pipe was read', () => {
   const own = fixture('a', 'lavatory', { inlets: 'cold', flow: gpm(1), pressure: psi(10) });
   const { unverified } = reportOf(
     job([own], [run('only', 'street', { material: 'copper-l', end: cold('a') })]),
   );
   const tables = new Set(unverified.map(({ table }) => table.id));
-  // Nothing of the outlet table; the curve of demand, which one fixture does not use, may be cited.
-  expect([...tables].filter((id) => id.includes('outlets'))).toEqual([]);
+  expect([...tables].filter((id) => /outlets|demand|fixture-units/.test(id))).toEqual([]);
 });
