@@ -13,7 +13,6 @@ export type Defect =
   | { readonly code: 'level-twice'; readonly level: string }
   | { readonly code: 'group-twice'; readonly group: string }
   | { readonly code: 'scheme-twice'; readonly scheme: string }
-  | { readonly code: 'no-service'; readonly scheme: string }
   | { readonly code: 'several-services'; readonly runs: readonly string[] }
   | { readonly code: 'parent-missing'; readonly run: string; readonly from: string }
   | { readonly code: 'loop'; readonly runs: readonly string[] }

@@ -48,8 +48,8 @@ export function orderRuns(scheme: Scheme): { ok: true; order: Order } | { ok: fa
     defects.push({ code: 'several-services', runs: roots.map((index) => runs[index]!.id) });
   }
   for (const loop of findLoops(scheme, indexOf)) defects.push({ code: 'loop', runs: loop });
-  if (roots.length === 0 && defects.length === 0) defects.push({ code: 'no-service', scheme: scheme.id });
   if (defects.length > 0) return { ok: false, defects };
+  // Runs of which none comes from the street, and all from each other, hold a loop: here there is a first one.
   return { ok: true, order: walk(roots[0]!, firstChild, nextSibling) };
 }
 

@@ -22,8 +22,6 @@ export function defectText(defect: Defect, system: UnitSystem): string {
       return `Two groups are called ${defect.group}; give one of them another name.`;
     case 'scheme-twice':
       return `Two schemes are called ${defect.scheme}; give one of them another name.`;
-    case 'no-service':
-      return `In scheme ${defect.scheme} no run comes from the street; exactly one has to.`;
     case 'several-services':
       return `Runs ${list(defect.runs)} all come from the street; only one may. Let one feed the others.`;
     case 'parent-missing':

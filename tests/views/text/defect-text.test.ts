@@ -12,7 +12,6 @@ const defects: { readonly [code in DefectCode]: Extract<Defect, { code: code }> 
   'level-twice': { code: 'level-twice', level: 'Q1' },
   'group-twice': { code: 'group-twice', group: 'Q1' },
   'scheme-twice': { code: 'scheme-twice', scheme: 'Q1' },
-  'no-service': { code: 'no-service', scheme: 'Q1' },
   'several-services': { code: 'several-services', runs: ['Q1', 'Q2'] },
   'parent-missing': { code: 'parent-missing', run: 'Q1', from: 'Q2' },
   loop: { code: 'loop', runs: ['Q1', 'Q2', 'Q3'] },
