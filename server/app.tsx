@@ -10,9 +10,13 @@ import { answerErrors } from './http/answer-errors.tsx';
 import { hostIsLocal, writeIsSameOrigin } from './http/guard.ts';
 import { Refusal } from './http/refusal.ts';
 import { securityHeaders } from './http/security-headers.ts';
-import type { StartingJob } from './routes/context.ts';
+import { shippedPrices } from './prices/shipped-prices.ts';
+import { registerCompare } from './routes/compare.tsx';
+import type { AppContext, StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
 import { registerJobs } from './routes/jobs.tsx';
+import { registerQuickStart } from './routes/quick-start.tsx';
+import { registerSizing } from './routes/sizing.tsx';
 import { registerWorkbench } from './routes/workbench.tsx';
 import type { Store } from './storage/database.ts';
 import { openJobs } from './workbench/open-jobs.ts';
@@ -21,6 +25,8 @@ export interface AppOptions {
   readonly store: Store;
   /** What a new job may start from. */
   readonly starts?: readonly StartingJob[];
+  /** What things cost; the invented book that ships where it is left out. */
+  readonly prices?: AppContext['prices'];
   readonly now?: () => Date;
   readonly log?: boolean;
 }
@@ -35,6 +41,7 @@ const htmxFolder = join(dirname(createRequire(import.meta.url).resolve('htmx.org
 export async function buildApp({
   store,
   starts = [],
+  prices = shippedPrices,
   now = () => new Date(),
   log = false,
 }: AppOptions): Promise<FastifyInstance> {
@@ -71,9 +78,12 @@ export async function buildApp({
   await app.register(fastifyStatic, { root: assets, prefix: '/assets/', maxAge: '1h', index: false });
   app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
 
-  const context = { store, jobs: openJobs(store), starts, now };
+  const context = { store, jobs: openJobs(store), starts, prices, now };
   registerJobs(app, context);
   registerWorkbench(app, context);
   registerEdits(app, context);
+  registerCompare(app, context);
+  registerSizing(app, context);
+  registerQuickStart(app, context);
   return app;
 }

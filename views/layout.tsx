@@ -34,6 +34,7 @@ export function Layout(props: {
           <title safe>{`${props.title} · Hightap`}</title>
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/app.css" />
+          <link rel="stylesheet" href="/assets/schemes.css" />
           <script src="/assets/htmx.js" defer></script>
           <script src="/assets/app.js" defer></script>
         </head>

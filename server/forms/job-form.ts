@@ -7,6 +7,8 @@ export const jobForm = z.object({
   chosen: text('a scheme', 64),
 });
 
+export const schemeForm = z.object({ chosen: text('a scheme', 64) });
+
 export function newJobForm(starts: readonly string[]) {
   return z.object({ name: text('a name'), start: choice('a job to start from', starts) });
 }

@@ -6,12 +6,14 @@ import { addFixturePart, fixtureListPart } from '../../views/parts/fixture-list.
 import { JobTitle, jobFieldsPart, jobTitleId } from '../../views/parts/job-head.tsx';
 import { addGroupPart, addLevelPart, groupListPart, levelListPart } from '../../views/parts/level-list.tsx';
 import { runEndsPart, runListPart, runNamesPart } from '../../views/parts/run-list.tsx';
+import { schemePart } from '../../views/parts/scheme-strip.tsx';
 import { supplyPart } from '../../views/parts/supply-form.tsx';
 import type { Workbench } from '../../views/workbench.ts';
 
 /** Every piece of the workbench that an edit may change, whatever path is shown. */
 export interface PartList {
   readonly title: Part;
+  readonly scheme: Part;
   readonly answer: Part;
   readonly findings: Part;
   readonly runs: Part;
@@ -31,6 +33,7 @@ export interface PartList {
 export function partList(bench: Workbench): PartList {
   return {
     title: { id: jobTitleId, html: (<JobTitle job={bench.job} />) as string },
+    scheme: schemePart(bench),
     answer: { id: answerBarId, html: (<AnswerBar bench={bench} />) as string },
     findings: { id: findingsId, html: (<FindingsList bench={bench} />) as string },
     runs: runListPart(bench),

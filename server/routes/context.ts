@@ -1,3 +1,4 @@
+import type { PriceIndex } from '../../engine/index.ts';
 import type { Store } from '../storage/database.ts';
 import type { OpenJobs } from '../workbench/open-jobs.ts';
 
@@ -13,5 +14,7 @@ export interface AppContext {
   readonly store: Store;
   readonly jobs: OpenJobs;
   readonly starts: readonly StartingJob[];
+  /** What pipe, fittings and devices cost. */
+  readonly prices: () => Promise<PriceIndex>;
   readonly now: () => Date;
 }

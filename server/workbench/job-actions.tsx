@@ -1,9 +1,11 @@
 import { BasisFields, basisForm } from '../../views/parts/basis-form.tsx';
 import { JobFields, jobForm as jobFormId } from '../../views/parts/job-head.tsx';
+import { SchemeFields, schemeForm as schemeFormId } from '../../views/parts/scheme-strip.tsx';
 import { SupplyFields, supplyForm } from '../../views/parts/supply-form.tsx';
 import { changed, present } from '../edits/edited.ts';
+import { chooseScheme } from '../edits/scheme-edits.ts';
 import { readBasisForm } from '../forms/basis-form.ts';
-import { jobForm } from '../forms/job-form.ts';
+import { jobForm, schemeForm } from '../forms/job-form.ts';
 import { readForm } from '../forms/read-form.ts';
 import { readSupplyForm } from '../forms/supply-form.ts';
 import { type EditAction, withForm } from './edit-action.ts';
@@ -25,6 +27,13 @@ export const jobActions: readonly EditAction[] = [
     fields: (bench, _place, refused) => (<BasisFields job={bench.job} refused={refused} />) as string,
     form: () => basisForm,
     anchor: () => 'basis-section',
+  },
+  {
+    path: '/scheme',
+    apply: (job, fields) => withForm(readForm(schemeForm, fields), ({ chosen }) => chooseScheme(job, chosen)),
+    fields: (bench, _place, refused) => (<SchemeFields job={bench.job} refused={refused} />) as string,
+    form: () => schemeFormId,
+    anchor: () => 'main',
   },
   {
     path: '/job',

@@ -38,7 +38,7 @@ describe('rendered markup', () => {
 
   it('has each id once, a label for each field, and a form for each button', async () => {
     const { app, id } = await testApp();
-    for (const url of ['/jobs', `/jobs/${id}`]) {
+    for (const url of ['/jobs', `/jobs/${id}`, `/jobs/${id}/compare`, `/jobs/${id}/sizing`, '/quick-start']) {
       const { body } = await app.inject(url);
       const ids = [...body.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]!);
       expect(ids.filter((one, at) => ids.indexOf(one) !== at)).toEqual([]);

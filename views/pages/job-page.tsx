@@ -9,6 +9,7 @@ import { JobForm, JobTitle } from '../parts/job-head.tsx';
 import { addGroupForm, addLevelForm, GroupFields, LevelFields } from '../parts/level-list.tsx';
 import { PathPanel } from '../parts/path-panel.tsx';
 import { AddRunForm } from '../parts/run-list.tsx';
+import { SchemeStrip } from '../parts/scheme-strip.tsx';
 import { SupplyForm } from '../parts/supply-form.tsx';
 import type { Workbench } from '../workbench.ts';
 
@@ -38,6 +39,7 @@ export function JobPage(props: {
         <Notice text={props.notice} />
         <div class="opening">
           <JobTitle job={bench.job} />
+          <SchemeStrip bench={bench} />
           <nav class="contents" aria-label="On this page">
             <a href="#path">Staircase</a>
             <a href="#findings">Findings</a>

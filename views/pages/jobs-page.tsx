@@ -55,6 +55,10 @@ export function JobsPage(props: {
         )}
         <section aria-labelledby="new-title">
           <h2 id="new-title">New job</h2>
+          <p>
+            <a href="/quick-start">Quick start</a>: a house with three layouts from a few questions. Or a copy
+            of another job:
+          </p>
           <form id="new-job" method="post" action="/jobs" class="edit">
             <div class="fields">
               <TextField

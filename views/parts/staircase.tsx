@@ -3,6 +3,7 @@ import { units } from '../../tables/units/definitions.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import { figure, figureWithUnit, fixed, unitSymbol } from '../text/figure.ts';
 import type { ShownPath } from '../workbench.ts';
+import { gridStep } from './grid-step.ts';
 import type { Stair } from './stairs.ts';
 
 interface Props {
@@ -18,14 +19,6 @@ const shapes = {
   wide: { width: 1060, height: 380, left: 56, right: 118, top: 28, bottom: 76, type: 12 },
   narrow: { width: 380, height: 320, left: 34, right: 84, top: 26, bottom: 30, type: 12 },
 } as const;
-
-/** A round distance for about five lines over `span`. */
-function gridStep(span: number): number {
-  const rough = span / 5;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const scaled = rough / power;
-  return power * (scaled < 1.5 ? 1 : scaled < 3.5 ? 2 : scaled < 7.5 ? 5 : 10);
-}
 
 /** The path from street to tap as descending steps, down to what is left; the fixture's need is the floor line. */
 export function Staircase(props: Props): JSX.Element {

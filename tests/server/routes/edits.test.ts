@@ -182,6 +182,13 @@ const cases: readonly Case[] = [
     bad: [{ ...basis, hotTemperature: '120 psi' }, 'basis:hotTemperature', /temperature/],
   },
   {
+    path: '/scheme',
+    place: '',
+    fields: { chosen: 'S1' },
+    kept: '"chosen": "S1"',
+    bad: [{ chosen: 'S9' }, '', /no scheme S9/],
+  },
+  {
     path: '/job',
     place: '',
     fields: { name: 'Renamed cottage', note: '', chosen: 'S1' },
