@@ -41,6 +41,18 @@ export const scaldTemperature: ValueTable = {
   printed: 120,
 };
 
+export const lawsApartLeast: ValueTable = {
+  kind: 'value',
+  id: 'laws-apart-least',
+  title: 'Difference of the two friction laws that is worth a word',
+  source: sources.hightap,
+  at: { checkedOn: '2026-11-25' },
+  verified: 'common-practice',
+  note: "This project's own threshold, not a code's.",
+  unit: 'psi',
+  printed: 1,
+};
+
 export const lawsApart: ValueTable = {
   kind: 'value',
   id: 'laws-apart',

@@ -1,6 +1,6 @@
 import type { FixtureKindId } from './fixtures/kinds.ts';
 import type { MaterialId } from './pipe/names.ts';
-import type { CurveTable, GridTable, ValueTable } from './table.ts';
+import type { CurveTable, GridTable, Locator, Source, ValueTable, Verification } from './table.ts';
 
 /** Where one kind of fixture stands in the tables of a code; `null` where the code prints no such row. */
 export interface FixtureRows {
@@ -12,6 +12,31 @@ export interface FixtureRows {
   readonly supply: string | null;
   /** Why a row of another name was taken. */
   readonly note?: string;
+}
+
+/** A section of a code that a finding cites. */
+export interface CitedRule {
+  readonly source: Source;
+  readonly at: Locator;
+  readonly verified: Verification;
+}
+
+/** What a code says without a value. */
+export interface CodeRules {
+  /** A storage heater behind a check valve, reducing valve or backflow preventer. */
+  readonly thermalExpansion: CitedRule;
+  /** Arresters where quick-closing valves are. */
+  readonly waterHammer: CitedRule;
+  readonly mainShutOff: CitedRule;
+  readonly outdoorShutOff: CitedRule;
+  readonly manifoldShutOff: CitedRule;
+  /** A vacuum breaker or other backflow preventer on every hose connection. */
+  readonly hoseConnection: CitedRule;
+  /** Backflow protection of what fills a boiler or another system. */
+  readonly makeUp: CitedRule;
+  readonly rating: CitedRule;
+  /** Pipe that may carry hot water. */
+  readonly hotMaterial: CitedRule;
 }
 
 /**
@@ -40,11 +65,15 @@ export interface Profile {
   readonly velocityLimits: GridTable<MaterialId, 'cold' | 'hot'>;
   readonly limits: {
     readonly maximumStatic: ValueTable;
+    /** Least static pressure at the building, where the code states one. */
+    readonly minimumStatic?: ValueTable;
     readonly minimumService: ValueTable;
     /** Longest individual line under a manifold that may be smaller than the supply table, and the pressure it asks. */
     readonly homeRunLength: ValueTable;
     readonly homeRunPressure: ValueTable;
     readonly homeRunLeastSize: ValueTable;
+    /** From this size on, the individual line needs no exception. */
+    readonly homeRunUsualSize: ValueTable;
     /** Longest developed length of uncirculated hot pipe. */
     readonly hotLength: ValueTable;
     readonly hotVolume: ValueTable;
@@ -52,5 +81,8 @@ export interface Profile {
     readonly scaldTemperature: ValueTable;
     /** Where the two friction laws part by more than this on the worst path, it is said. */
     readonly lawsApart: ValueTable;
+    /** A parting smaller than this is not worth a word. */
+    readonly lawsApartLeast: ValueTable;
   };
+  readonly rules: CodeRules;
 }

@@ -3,51 +3,18 @@ import type { Locator, Source, Verification } from './table.ts';
 
 const checkedOn = '2026-11-25';
 
-/** Rules that findings cite and that have no value of their own. */
+/** Rules that no code states: the trade's, the job's and this project's own. A code's stand in its profile. */
 export const rules = {
-  /** A storage heater behind a check valve, reducing valve or backflow preventer. */
-  thermalExpansion: {
-    source: sources['ipc-2018'],
-    at: { section: '607.3', checkedOn },
-    verified: 'seen-secondary',
+  /** What the job states for a fixture in place of the code's table. */
+  makerNeed: {
+    source: sources.job,
+    at: { section: "the fixture's own pressure", checkedOn },
+    verified: 'common-practice',
   },
-  /** Arresters where quick-closing valves are. */
-  waterHammer: {
-    source: sources['irc-2021'],
-    at: { section: 'P2903.5', checkedOn },
-    verified: 'seen-secondary',
-  },
-  mainShutOff: {
-    source: sources['irc-2021'],
-    at: { section: 'P2903.9.1', checkedOn },
-    verified: 'memory',
-  },
-  outdoorShutOff: {
-    source: sources['irc-2021'],
-    at: { section: 'P2903.10', checkedOn },
-    verified: 'memory',
-  },
-  manifoldShutOff: {
-    source: sources['irc-2021'],
-    at: { section: 'P2903.8.5', checkedOn },
-    verified: 'memory',
-  },
-  /** A vacuum breaker or other backflow preventer on every hose connection. */
-  hoseConnection: {
-    source: sources['irc-2021'],
-    at: { section: 'P2902.4.3', checkedOn },
-    verified: 'memory',
-  },
-  rating: {
-    source: sources['irc-2021'],
-    at: { section: 'P2906', checkedOn },
-    verified: 'memory',
-  },
-  residual: {
-    source: sources['irc-2021'],
-    at: { table: 'P2903.1', checkedOn },
-    verified: 'seen',
-  },
+  /** Below the pressure of the air no tap runs. */
+  pressureLeft: { source: sources.hydrostatics, at: { checkedOn }, verified: 'computed' },
+  /** Demand beyond the flow of the test: the relation is carried past what was measured. */
+  testRange: { source: sources.hightap, at: { checkedOn }, verified: 'common-practice' },
   /** A flow beyond the last point of a curve is extrapolated, and said. */
   curveRange: { source: sources.hightap, at: { checkedOn }, verified: 'common-practice' },
   /** The rises of the runs must lead to the height at which the schedule has the fixture. */

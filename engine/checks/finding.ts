@@ -1,3 +1,4 @@
+import type { MaterialId } from '../../tables/pipe/names.ts';
 import type { Cited, Locator, Source, Verification } from '../../tables/table.ts';
 
 export type Severity = 'error' | 'warning' | 'note';
@@ -25,7 +26,20 @@ export type Mend =
       readonly gain: number;
       readonly mends: boolean;
     }
+  /** The least size whose velocity holds, and that velocity, m/s. */
+  | { readonly do: 'slower-pipe'; readonly run: string; readonly size: string; readonly velocity: number }
   | { readonly do: 'add-reducing-valve' }
+  /** Pa. */
+  | { readonly do: 'lower-setting'; readonly run: string; readonly set: number }
+  | {
+      readonly do: 'raise-setting';
+      readonly run: string;
+      readonly set: number;
+      readonly gain: number;
+      readonly mends: boolean;
+    }
+  /** No pipe is large enough: the street gives too little for the height and the devices. */
+  | { readonly do: 'raise-pressure'; readonly by: number }
   | { readonly do: 'add-expansion-tank' }
   | { readonly do: 'add-shut-off'; readonly run: string }
   | { readonly do: 'add-arrester'; readonly run: string };
@@ -159,6 +173,20 @@ export type Finding = Common &
         readonly piped: number;
         readonly scheduled: number;
       }
+    | { readonly code: 'static-low'; readonly run: string; readonly pressure: number; readonly limit: number }
+    | {
+        readonly code: 'street-beyond-test';
+        readonly run: string;
+        readonly flow: number;
+        readonly limit: number;
+      }
+    | {
+        readonly code: 'material-cold-only';
+        readonly run: string;
+        readonly material: MaterialId;
+        readonly temperature: number;
+      }
+    | { readonly code: 'make-up-unprotected'; readonly fixtures: readonly string[] }
     | { readonly code: 'dead-end'; readonly run: string }
     | { readonly code: 'hot-water-scalds'; readonly temperature: number; readonly limit: number }
     | { readonly code: 'hose-outlets'; readonly fixtures: readonly string[] }

@@ -1,7 +1,7 @@
 import { arresterSizes } from '../../tables/devices/arresters.ts';
 import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { lookUp } from '../../tables/look-up.ts';
-import { rules } from '../../tables/rules.ts';
+import { profiles } from '../../tables/profiles.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { lowestCommonRun } from '../network/lowest-common-run.ts';
 import type { Network } from '../network/network.ts';
@@ -62,7 +62,7 @@ function judgeArresterReach(network: Network): Finding[] {
       return {
         code: 'arrester-missing',
         severity: 'warning',
-        source: rules.waterHammer,
+        source: profiles[network.basis.profile].rules.waterHammer,
         run: runs[run]!.id,
         fixture: fixture.id,
         ...(before === undefined ? {} : { mend: { do: 'add-arrester', run: before } }),

@@ -48,7 +48,7 @@ export function judgeDevices(network: Network, solution: Solution): Finding[] {
   return findings;
 }
 
-/** A service that asks more than the well pump gives, or more units than the demand table lists. */
+/** A service that asks more than the well pump gives, more than the street was tested at, or more units than the demand table lists. */
 export function judgeSource(network: Network, solution: Solution): Finding[] {
   const findings: Finding[] = [];
   const { supply, demandTable } = network;
@@ -57,6 +57,17 @@ export function judgeSource(network: Network, solution: Solution): Finding[] {
   if (supply.kind === 'well' && supply.pumpFlow !== undefined && isOver(flow, supply.pumpFlow.si)) {
     const limit = supply.pumpFlow.si;
     findings.push({ code: 'pump-short', severity: 'warning', source: rules.pumpFlow, run, flow, limit });
+  }
+  if (supply.kind === 'flow-test' && isOver(flow, supply.flow.si)) {
+    const limit = supply.flow.si;
+    findings.push({
+      code: 'street-beyond-test',
+      severity: 'warning',
+      source: rules.testRange,
+      run,
+      flow,
+      limit,
+    });
   }
   const last = demandTable.tank.units.at(-1)!;
   const units = solution.units[0]!;

@@ -1,4 +1,4 @@
-import { rules } from '../../tables/rules.ts';
+import { profiles } from '../../tables/profiles.ts';
 import { deviceOf } from '../network/device-of.ts';
 import type { Network } from '../network/network.ts';
 import { feeds, pathTo } from '../network/path.ts';
@@ -13,10 +13,13 @@ function closes(network: Network, at: number): boolean {
 
 /**
  * Storage heaters whose cold supply is closed by a check valve, reducing valve or backflow assembly, with no
- * expansion tank between that and the heater.
+ * expansion tank on the cold pipe between that and the heater.
  */
 export function judgeExpansion(network: Network): Finding[] {
-  const tanks = network.devices.filter(({ device }) => device.device === 'expansion-tank');
+  // On the cold side only: a valve at the heater's outlet must not cut the tank off.
+  const tanks = network.devices.filter(
+    ({ device, run }) => device.device === 'expansion-tank' && network.hot[run] === 0,
+  );
   const findings: Finding[] = [];
   for (const { device, run: at } of network.devices) {
     if (device.device !== 'heater' || device.type !== 'storage') continue;
@@ -31,7 +34,7 @@ export function judgeExpansion(network: Network): Finding[] {
     findings.push({
       code: 'expansion-uncontrolled',
       severity: 'error',
-      source: rules.thermalExpansion,
+      source: profiles[network.basis.profile].rules.thermalExpansion,
       run: network.runs[closed]!.id,
       heater: network.runs[at]!.id,
       mend: { do: 'add-expansion-tank' },

@@ -9,10 +9,11 @@ import type { InletResult } from '../network/report.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
 
-/** Whether the two friction laws part by more than the stated share on the worst path, and by how much. */
+/** Whether the two friction laws part by more than the stated share, and by enough to matter, on the worst path. */
 export function judgeLaws(network: Network, { flow }: Solution, worst: InletResult | undefined): Finding[] {
   if (worst === undefined) return [];
-  const limit = citeValue(profiles[network.basis.profile].limits.lawsApart);
+  const { lawsApart, lawsApartLeast } = profiles[network.basis.profile].limits;
+  const limit = citeValue(lawsApart);
   const sum = (law: 'hazen-williams' | 'darcy-weisbach'): number =>
     pathTo(network, worst.inlet.run).reduce((total, at) => {
       const { pipe, fittings } = lossAlone(network, at, network.runs[at]!.size, flow[at]!, law);
@@ -20,7 +21,8 @@ export function judgeLaws(network: Network, { flow }: Solution, worst: InletResu
     }, 0);
   const hazenWilliams = sum('hazen-williams');
   const darcyWeisbach = sum('darcy-weisbach');
-  if (Math.abs(darcyWeisbach - hazenWilliams) <= limit.value * hazenWilliams) return [];
+  const apart = Math.abs(darcyWeisbach - hazenWilliams);
+  if (apart <= limit.value * hazenWilliams || apart <= citeValue(lawsApartLeast).value) return [];
   const run = network.runs[worst.inlet.run]!.id;
   return [{ code: 'laws-apart', severity: 'note', source: limit, run, hazenWilliams, darcyWeisbach }];
 }

@@ -18,7 +18,7 @@ export function judgeResidual(
       return {
         code: 'residual-short',
         severity: 'error',
-        source: inlet.pressureFrom === 'maker' ? rules.residual : inlet.pressureFrom,
+        source: inlet.pressureFrom === 'maker' ? rules.makerNeed : inlet.pressureFrom,
         fixture: inlet.fixture.id,
         inlet: inlet.side,
         run: network.runs[inlet.run]!.id,
@@ -36,5 +36,5 @@ export function judgeNegative(network: Network, { residual }: Solution): Finding
   const pressure = residual[lowest]!;
   if (pressure >= 0) return [];
   const run = network.runs[lowest]!.id;
-  return [{ code: 'pressure-negative', severity: 'error', source: rules.residual, run, pressure }];
+  return [{ code: 'pressure-negative', severity: 'error', source: rules.pressureLeft, run, pressure }];
 }

@@ -1,13 +1,13 @@
-import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
-import { shutOffs } from '../../tables/pipe/names.ts';
-import { rules } from '../../tables/rules.ts';
+import { type FixtureKind, type FixtureKindId, fixtureKinds } from '../../tables/fixtures/kinds.ts';
+import { type FittingKind, fullWay, shutOffs } from '../../tables/pipe/names.ts';
+import { profiles } from '../../tables/profiles.ts';
 import type { Network } from '../network/network.ts';
 import { pathTo } from '../network/path.ts';
 import type { Finding } from './finding.ts';
 
-/** Whether a valve on the run closes it. */
-function shuts(network: Network, at: number): boolean {
-  return network.runs[at]!.fittings.some(({ kind, count }) => count > 0 && shutOffs.has(kind));
+/** Whether a valve of the given kinds stands on the run. */
+function shuts(network: Network, at: number, kinds: ReadonlySet<FittingKind> = shutOffs): boolean {
+  return network.runs[at]!.fittings.some(({ kind, count }) => count > 0 && kinds.has(kind));
 }
 
 /** Missing shut-offs: of the whole building, of what stands outdoors, of a manifold's ports. */
@@ -18,12 +18,9 @@ export function judgeShutOffs(network: Network): Finding[] {
   const main: number[] = [0];
   while (fed[main.at(-1)!] === 1 && main.at(-1)! + 1 < size) main.push(main.at(-1)! + 1);
   const findings: Finding[] = [];
+  const { mainShutOff, outdoorShutOff, manifoldShutOff } = profiles[network.basis.profile].rules;
   const missing = (where: 'main' | 'outdoor' | 'manifold', at: number): void => {
-    const source = {
-      main: rules.mainShutOff,
-      outdoor: rules.outdoorShutOff,
-      manifold: rules.manifoldShutOff,
-    }[where];
+    const source = { main: mainShutOff, outdoor: outdoorShutOff, manifold: manifoldShutOff }[where];
     const run = runs[at]!.id;
     findings.push({
       code: 'shut-off-missing',
@@ -34,12 +31,15 @@ export function judgeShutOffs(network: Network): Finding[] {
       mend: { do: 'add-shut-off', run },
     });
   };
-  if (!main.some((at) => shuts(network, at))) missing('main', main.at(-1)!);
+  if (!main.some((at) => shuts(network, at, fullWay))) missing('main', main.at(-1)!);
 
   for (const { fixture, run: at } of network.inlets) {
     const kind: FixtureKind = fixtureKinds[fixture.kind];
     if (!kind.outdoor) continue;
-    const own = pathTo(network, at).filter((run) => !main.includes(run));
+    const path = pathTo(network, at);
+    const apart = path.filter((run) => !main.includes(run));
+    // Where the whole building is one line to an outdoor outlet, the main's valve is the outlet's too.
+    const own = apart.length === 0 ? path : apart;
     if (!own.some((run) => shuts(network, run))) missing('outdoor', at);
   }
   for (const { device, run: at } of network.devices) {
@@ -51,19 +51,19 @@ export function judgeShutOffs(network: Network): Finding[] {
   return findings;
 }
 
-/** The caution against cross-connection for outlets that take a hose. */
-export function judgeHoseOutlets(network: Network): Finding[] {
-  const fixtures = network.job.fixtures.filter(({ kind }) => {
-    const traits: FixtureKind = fixtureKinds[kind];
-    return traits.outdoor;
-  });
-  if (fixtures.length === 0) return [];
-  return [
-    {
-      code: 'hose-outlets',
-      severity: 'note',
-      source: rules.hoseConnection,
-      fixtures: fixtures.map(({ id }) => id),
-    },
-  ];
+/** The cautions against cross-connection: outlets that take a hose or stand in the ground, and what fills a boiler. */
+export function judgeCrossConnections(network: Network): Finding[] {
+  const { hoseConnection, makeUp } = profiles[network.basis.profile].rules;
+  const ids = (wanted: (kind: FixtureKindId) => boolean): string[] =>
+    network.job.fixtures.filter(({ kind }) => wanted(kind)).map(({ id }) => id);
+  const outdoor = ids((kind) => (fixtureKinds[kind] as FixtureKind).outdoor === true);
+  const filling = ids((kind) => kind === 'make-up');
+  const findings: Finding[] = [];
+  if (outdoor.length > 0) {
+    findings.push({ code: 'hose-outlets', severity: 'note', source: hoseConnection, fixtures: outdoor });
+  }
+  if (filling.length > 0) {
+    findings.push({ code: 'make-up-unprotected', severity: 'note', source: makeUp, fixtures: filling });
+  }
+  return findings;
 }

@@ -5,7 +5,7 @@ import { rules } from '../../tables/rules.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
-import { isHomeRun } from './least-supply.ts';
+import { homeRunOf } from './least-supply.ts';
 import { isOver } from './over.ts';
 
 /** The service, where it is smaller than the code's least. */
@@ -26,23 +26,26 @@ export function judgeService(network: Network): Finding[] {
 }
 
 /**
- * Pipes that end at a fixture and are smaller than the code's least supply. A home run from a manifold may be
- * smaller down to its own least while it is short enough and the street gives enough.
+ * Pipes that end at a fixture and are smaller than the code's least supply. An individual line from a manifold may be
+ * smaller, down to its own least, for the kinds that the code names, while it is short enough and the street gives
+ * enough.
  */
 export function judgeFixtureSupplies(network: Network, solution: Solution): Finding[] {
   const profile = profiles[network.basis.profile];
-  const { homeRunLength, homeRunPressure, homeRunLeastSize } = profile.limits;
+  const { homeRunLength, homeRunPressure, homeRunLeastSize, homeRunUsualSize } = profile.limits;
   const longest = citeValue(homeRunLength);
   const leastPressure = citeValue(homeRunPressure);
   const findings: Finding[] = [];
-  for (const { fixture, run: at } of network.inlets) {
+  for (const inlet of network.inlets) {
+    const { fixture, run: at } = inlet;
     const row = profile.fixtureRows[fixture.kind].supply;
     if (row === null) continue;
     const least = lookUp(profile.supplySizes, row, 'size');
     const run = network.runs[at]!;
-    const inches = nominalSizes[run.size]!;
-    if (inches >= least.printed) continue;
-    if (!isHomeRun(network, fixture, at) || inches < homeRunLeastSize.printed) {
+    const mayBeSmaller = profile.homeRunKinds.includes(fixture.kind);
+    const line = mayBeSmaller ? homeRunOf(network, inlet) : undefined;
+    const inches = line?.inches ?? nominalSizes[run.size]!;
+    if (inches < (line === undefined ? least.printed : homeRunLeastSize.printed)) {
       findings.push({
         code: 'fixture-supply-small',
         severity: 'error',
@@ -50,17 +53,18 @@ export function judgeFixtureSupplies(network: Network, solution: Solution): Find
         run: run.id,
         fixture: fixture.id,
         size: run.size,
-        least: nominalName(least.printed),
+        least: nominalName(line === undefined ? least.printed : homeRunLeastSize.printed),
       });
       continue;
     }
-    if (isOver(run.length.si, longest.value)) {
+    if (line === undefined || inches >= Math.max(least.printed, homeRunUsualSize.printed)) continue;
+    if (isOver(line.length, longest.value)) {
       findings.push({
         code: 'home-run-long',
         severity: 'error',
         source: longest,
         run: run.id,
-        length: run.length.si,
+        length: line.length,
         limit: longest.value,
       });
     }

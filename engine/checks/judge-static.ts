@@ -1,11 +1,14 @@
 import { citeValue } from '../../tables/look-up.ts';
+import { coldOnly } from '../../tables/pipe/names.ts';
 import { profiles } from '../../tables/profiles.ts';
-import { rules } from '../../tables/rules.ts';
 import { pipeRating } from '../hydraulics/pipe-rating.ts';
-import { supplyStatic } from '../hydraulics/supply-pressure.ts';
+import { supplyPressure, supplyStatic } from '../hydraulics/supply-pressure.ts';
+import { deviceOf } from '../network/device-of.ts';
 import type { Network } from '../network/network.ts';
+import { pathTo } from '../network/path.ts';
 import type { Solution } from '../network/solution.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Mend } from './finding.ts';
+import { isOver } from './over.ts';
 
 /** The fixture under the highest static pressure, where that is over what the code allows. */
 export function judgeStatic(network: Network, { staticPressure }: Solution): Finding[] {
@@ -15,7 +18,8 @@ export function judgeStatic(network: Network, { staticPressure }: Solution): Fin
       highest === undefined || staticPressure[run]! > staticPressure[highest]! ? run : highest,
     undefined,
   );
-  if (worst === undefined || staticPressure[worst]! <= limit.value) return [];
+  if (worst === undefined || !isOver(staticPressure[worst]!, limit.value)) return [];
+  const valve = pathTo(network, worst).findLast((at) => deviceOf(network, at)?.device === 'reducing-valve');
   return [
     {
       code: 'static-high',
@@ -24,7 +28,35 @@ export function judgeStatic(network: Network, { staticPressure }: Solution): Fin
       run: network.runs[worst]!.id,
       pressure: staticPressure[worst]!,
       limit: limit.value,
-      mend: { do: 'add-reducing-valve' },
+      mend:
+        valve === undefined
+          ? { do: 'add-reducing-valve' }
+          : loweredSetting(network, valve, staticPressure[worst]! - limit.value),
+    },
+  ];
+}
+
+/** The reducing valve that is there set lower by what is too much. */
+function loweredSetting(network: Network, run: number, by: number): Mend {
+  const { setPressure } = network.devices[network.deviceAt[run]!]!;
+  return { do: 'lower-setting', run: network.runs[run]!.id, set: setPressure! - by };
+}
+
+/** A street that gives less at rest than the code's least, at its daily low. */
+export function judgeStreet({ basis, supply, runs }: Network): Finding[] {
+  const { minimumStatic } = profiles[basis.profile].limits;
+  if (minimumStatic === undefined) return [];
+  const limit = citeValue(minimumStatic);
+  const pressure = supplyPressure(supply, 0);
+  if (pressure >= limit.value) return [];
+  return [
+    {
+      code: 'static-low',
+      severity: 'warning',
+      source: limit,
+      run: runs[0]!.id,
+      pressure,
+      limit: limit.value,
     },
   ];
 }
@@ -46,14 +78,25 @@ export function highestStatic(
 
 /**
  * Runs whose pipe is not rated for the static pressure at its lower end, at the temperature it carries, and runs
- * hotter than their rating goes.
+ * hotter than their rating goes; hot runs of pipe that is for cold water only.
  */
 export function judgeRating(network: Network): Finding[] {
   const findings: Finding[] = [];
   network.runs.forEach(({ id: run, material, size }, at) => {
     const temperature = temperatureOf(network, at);
     const limit = pipeRating(material, size, temperature);
-    const source = rules.rating;
+    const { rating: source, hotMaterial } = profiles[network.basis.profile].rules;
+    if (network.hot[at] === 1 && coldOnly.has(material)) {
+      findings.push({
+        code: 'material-cold-only',
+        severity: 'error',
+        source: hotMaterial,
+        run,
+        material,
+        temperature,
+      });
+      return;
+    }
     if (limit === undefined) {
       findings.push({ code: 'rating-unknown', severity: 'warning', source, run, temperature });
       return;

@@ -6,10 +6,10 @@ import { rules } from '../../tables/rules.ts';
 import type { Cited } from '../../tables/table.ts';
 import { largerSizes } from '../hydraulics/rising-sizes.ts';
 import { velocity as velocityFormula } from '../hydraulics/velocity.ts';
-import { lossAlone } from '../network/loss-alone.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding, Mend, Rule } from './finding.ts';
+import { isOver } from './over.ts';
 
 /** The velocity limit of a run, m/s: the job's own, else its material's, cold or hot. */
 export function velocityLimit(
@@ -31,7 +31,7 @@ export function judgeVelocity(network: Network, solution: Solution): Finding[] {
   for (let at = 0; at < network.size; at++) {
     const limit = velocityLimit(network, at);
     const velocity = solution.velocity[at]!;
-    if (velocity <= limit.value) continue;
+    if (!isOver(velocity, limit.value)) continue;
     const mend = mendVelocity(network, solution, at, limit.value);
     findings.push({
       code: 'velocity-high',
@@ -50,11 +50,8 @@ function mendVelocity(network: Network, solution: Solution, at: number, limit: n
   const run = network.runs[at]!;
   const flow = solution.flow[at]!;
   const table = pipeDimensions[run.material];
-  const size = largerSizes(table.rows, run.size).find(
-    (larger) => velocityFormula.compute({ Q: flow, d: lookUp(table, larger, 'bore').value }) <= limit,
-  );
-  if (size === undefined) return undefined;
-  const { pipe, fittings } = lossAlone(network, at, size, flow);
-  const gain = solution.pipeLoss[at]! + solution.fittingLoss[at]! - pipe - fittings;
-  return { do: 'larger-pipe', run: run.id, size, gain, mends: true };
+  const velocity = (size: string): number =>
+    velocityFormula.compute({ Q: flow, d: lookUp(table, size, 'bore').value });
+  const size = largerSizes(table.rows, run.size).find((larger) => !isOver(velocity(larger), limit));
+  return size === undefined ? undefined : { do: 'slower-pipe', run: run.id, size, velocity: velocity(size) };
 }

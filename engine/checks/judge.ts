@@ -8,9 +8,9 @@ import { judgeExpansion } from './judge-expansion.ts';
 import { judgeHotReach, judgeMixing, judgeScald } from './judge-hot-water.ts';
 import { judgeDeadEnds, judgeHeights, judgeLaws } from './judge-laws.ts';
 import { judgeNegative, judgeResidual } from './judge-residual.ts';
-import { judgeHoseOutlets, judgeShutOffs } from './judge-shut-offs.ts';
+import { judgeCrossConnections, judgeShutOffs } from './judge-shut-offs.ts';
 import { judgeFixtureSupplies, judgeManifolds, judgeService } from './judge-sizes.ts';
-import { judgeRating, judgeStatic } from './judge-static.ts';
+import { judgeRating, judgeStatic, judgeStreet } from './judge-static.ts';
 import { judgeVelocity } from './judge-velocity.ts';
 
 const rank: { readonly [severity in Severity]: number } = { error: 0, warning: 1, note: 2 };
@@ -21,6 +21,7 @@ export function judge(network: Network, solution: Solution, inlets: readonly Inl
     ...judgeNegative(network, solution),
     ...judgeResidual(network, solution, inlets),
     ...judgeStatic(network, solution),
+    ...judgeStreet(network),
     ...judgeVelocity(network, solution),
     ...judgeService(network),
     ...judgeFixtureSupplies(network, solution),
@@ -36,7 +37,7 @@ export function judge(network: Network, solution: Solution, inlets: readonly Inl
     ...judgeHeights(network),
     ...judgeLaws(network, solution, inlets[0]),
     ...judgeScald(network),
-    ...judgeHoseOutlets(network),
+    ...judgeCrossConnections(network),
     ...judgeDeadEnds(network),
   ];
   return findings.sort((one, other) => rank[one.severity] - rank[other.severity]);

@@ -4,14 +4,13 @@ import { darcyWeisbach, reynolds } from '../hydraulics/darcy-weisbach.ts';
 import { hazenWilliams, headGradient } from '../hydraulics/hazen-williams.ts';
 import { velocity } from '../hydraulics/velocity.ts';
 import type { Report } from '../network/report.ts';
-import { lessAll, sumOf, timesEach } from './arithmetic.ts';
+import { lessAll } from './arithmetic.ts';
 import { terms } from './explain-demand.ts';
 import { explainDevice } from './explain-device.ts';
+import { explainFittings } from './explain-fittings.ts';
 import { cited, given, givenQuantity } from './leaf.ts';
 import {
-  allowance,
   columnOfWater,
-  fittingLossByK,
   gradientOverLength,
   weightOfRise,
 } from './pressure-formulas.ts';
@@ -57,7 +56,7 @@ export function explainPressure(report: Report, at: number, sheet: Worksheet): v
     gradient = sheet.apply(`${id}.gradient`, darcyWeisbach, { f, ρ: density, v, d: bore });
   }
   const pipe = sheet.apply(`${id}.pipe-loss`, gradientOverLength, { R: gradient, L: length });
-  const fittings = explainFittings(report, at, sheet, { gradient, length, density, v });
+  const fittings = explainFittings(report, at, sheet, { flow, gradient, length, density, v });
 
   const rise =
     run.rise === undefined
@@ -108,61 +107,4 @@ export function explainPressure(report: Report, at: number, sheet: Worksheet): v
     ['height', elevation],
   ]);
   leave('static', 'Static pressure at the end of the run', [['height', elevation]]);
-}
-
-function explainFittings(
-  { network }: Report,
-  at: number,
-  sheet: Worksheet,
-  known: { gradient: Explained; length: Explained; density: Explained; v: Explained },
-): Explained {
-  const { id } = network.runs[at]!;
-  const percent = network.basis.fittingAllowancePercent;
-  if (percent !== undefined) {
-    const allowed = given(percent, 'one', 'basis, fitting allowance', `${percent} %`);
-    const L = sheet.apply(`${id}.fitting-length`, allowance, { L: known.length, a: allowed });
-    return sheet.apply(`${id}.fitting-loss`, gradientOverLength, { R: known.gradient, L });
-  }
-  const sources = network.sources.fittings[at]!;
-  const total = (by: 'equivalent length' | 'K', what: string, unit: 'ft' | 'one'): Explained => {
-    const list = sources.filter((source) => source.by === by);
-    // A run may name a kind twice, as a line is written on a stud: each mention is a step of its own.
-    const mention = (at: number): string => {
-      const earlier = list.slice(0, at).filter(({ kind }) => kind === list[at]!.kind).length;
-      return earlier === 0 ? '' : `-${earlier + 1}`;
-    };
-    const each = list.map(({ kind, count, each: one }, at) =>
-      sheet.apply(
-        `${id}.${what}-${kind}${mention(at)}`,
-        timesEach('fittings', 'Fittings of one kind', unit, `each ${kind}`),
-        {
-          n: given(count, 'one', `run ${id}, fittings`, `${count} ${kind}`),
-          x: cited(one),
-        },
-      ),
-    );
-    const meaning = by === 'K' ? 'sum of K' : 'equivalent length of the fittings';
-    return sheet.apply(
-      `${id}.${what}`,
-      sumOf({
-        id: what,
-        title: meaning,
-        unit,
-        meaning,
-        terms: list.map(({ kind, count }) => `${count} ${kind}`),
-      }),
-      terms(each),
-    );
-  };
-  const L = total('equivalent length', 'fitting-length', 'ft');
-  const byLength = sources.every(({ by }) => by === 'equivalent length');
-  if (byLength) return sheet.apply(`${id}.fitting-loss`, gradientOverLength, { R: known.gradient, L });
-  const K = total('K', 'fitting-k', 'one');
-  return sheet.apply(`${id}.fitting-loss`, fittingLossByK, {
-    R: known.gradient,
-    L,
-    K,
-    ρ: known.density,
-    v: known.v,
-  });
 }

@@ -3,7 +3,7 @@ export const bounds = {
   fittingCount: { least: 1, most: 1000 },
   fittingsPerRun: 50,
   fixtureCount: { least: 1, most: 1000 },
-  manifoldPorts: { least: 1, most: 100 },
+  manifoldPorts: { least: 1, most: 300 },
   flowCoefficient: { least: 1e-6, most: 10_000 },
   nameLength: 200,
   lineLength: 2000,

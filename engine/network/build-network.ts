@@ -40,7 +40,7 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
   const { basis, supply } = job;
   const profile = profiles[basis.profile];
   const size = runs.length;
-  const pipes = pipeArrays(basis, runs, hot);
+  const pipes = pipeArrays(basis, runs, hot, onManifolds(runs, parent));
   const gathered = gatherUnits(job, profile, size, placed.inlets, lowestCommonRun(parent, subtreeEnd));
   const { sources: unitSources, ...added } = gathered;
   const devices = placeDevices(runs);
@@ -74,6 +74,14 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
       sources: { ...pipes.sources, units: unitSources },
     },
   };
+}
+
+/** 1 where a run leaves a port of a manifold. */
+function onManifolds(runs: readonly Run[], parent: Int32Array): Uint8Array {
+  return Uint8Array.from(parent, (above) => {
+    const end = above < 0 ? undefined : runs[above]!.end;
+    return end !== undefined && 'device' in end && end.device === 'manifold' ? 1 : 0;
+  });
 }
 
 /** 1 where the water of a run came through a heater. */

@@ -6,3 +6,8 @@ export function deviceOf(network: Pick<Network, 'deviceAt' | 'devices'>, at: num
   const placed = at < 0 ? -1 : network.deviceAt[at]!;
   return placed < 0 ? undefined : network.devices[placed]!.device;
 }
+
+/** Whether a run leaves a port of a manifold. */
+export function isOnManifold(network: Pick<Network, 'deviceAt' | 'devices' | 'parent'>, at: number): boolean {
+  return deviceOf(network, network.parent[at]!)?.device === 'manifold';
+}

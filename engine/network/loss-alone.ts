@@ -1,6 +1,7 @@
 import { darcyWeisbachGradient } from '../hydraulics/darcy-weisbach.ts';
 import { hazenWilliamsExponent } from '../hydraulics/hazen-williams.ts';
 import type { Basis, Run } from '../job/job.ts';
+import { isOnManifold } from './device-of.ts';
 import type { Network } from './network.ts';
 import { pipeArrays } from './pipe-arrays.ts';
 
@@ -24,7 +25,12 @@ export function runLoss(
   flow: number,
   friction: Basis['friction'] = network.basis.friction,
 ): RunLoss {
-  const { arrays } = pipeArrays(network.basis, [run], Uint8Array.of(network.hot[at]!));
+  const { arrays } = pipeArrays(
+    network.basis,
+    [run],
+    Uint8Array.of(network.hot[at]!),
+    Uint8Array.of(isOnManifold(network, at) ? 1 : 0),
+  );
   const velocity = flow * arrays.velocityPerFlow[0]!;
   const gradient =
     friction === 'hazen-williams'

@@ -58,7 +58,7 @@ export interface Network {
   readonly roughness: Float64Array;
   /** Equivalent length of the fittings, m. */
   readonly fittingLength: Float64Array;
-  /** Loss of the fittings that are given by K, Pa = this x flow^2. */
+  /** Loss of the fittings that are given by K or Cv, Pa = this x flow^2. */
   readonly fittingSquare: Float64Array;
   /** Pa per metre of rise. */
   readonly weight: Float64Array;
@@ -102,7 +102,8 @@ export interface NetworkSources {
 export interface FittingSource {
   readonly kind: string;
   readonly count: number;
-  readonly by: 'equivalent length' | 'K';
+  /** As a length of the pipe, as velocity heads, or as a flow coefficient: the port of a manifold. */
+  readonly by: 'equivalent length' | 'K' | 'Cv';
   readonly each: Cited;
 }
 

@@ -1,11 +1,14 @@
+import { manifoldPortCv } from '../../tables/devices/curves.ts';
 import { lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { type JointId, jointsOf } from '../../tables/pipe/names.ts';
+import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { roughness as roughnessTable } from '../../tables/pipe/roughness.ts';
 import type { Cited } from '../../tables/table.ts';
-import { standardGravity } from '../../tables/units/definitions.ts';
+import { standardGravity, toSI } from '../../tables/units/definitions.ts';
 import { fittingLoss } from '../hydraulics/fitting-loss.ts';
 import { hazenWilliamsCoefficient } from '../hydraulics/hazen-williams.ts';
+import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import { velocity } from '../hydraulics/velocity.ts';
 import { type Water, waterAt } from '../hydraulics/water.ts';
 import type { Basis, Run } from '../job/job.ts';
@@ -46,11 +49,13 @@ interface PipeValues {
  *
  * @param runs in the order of the network
  * @param hot 1 where a run carries hot water
+ * @param onManifold 1 where a run leaves a port of a manifold
  */
 export function pipeArrays(
   basis: Basis,
   runs: readonly Run[],
   hot: Uint8Array,
+  onManifold: Uint8Array,
 ): {
   arrays: PipeArrays;
   sources: Pick<Network['sources'], 'bore' | 'hazenWilliamsC' | 'roughness' | 'fittings'>;
@@ -96,6 +101,11 @@ export function pipeArrays(
     sources.hazenWilliamsC[at] = pipe.c;
     sources.roughness[at] = pipe.roughness;
     sources.fittings[at] = [];
+    if (onManifold[at] === 1) {
+      const port = portLoss(run.size);
+      sources.fittings[at]!.push({ kind: 'manifold port', by: 'Cv', count: 1, each: port });
+      arrays.fittingSquare[at] = toSI(1, 'psi') / toSI(port.printed, 'gpm') ** 2;
+    }
     if (basis.fittingAllowancePercent !== undefined) {
       arrays.fittingLength[at] = (run.length.si * basis.fittingAllowancePercent) / 100;
       return;
@@ -111,9 +121,16 @@ export function pipeArrays(
       if (loss.by === 'K') k += count * loss.each.value;
       else arrays.fittingLength[at]! += count * loss.each.value;
     }
-    arrays.fittingSquare[at] = (k * water.density * pipe.perFlow ** 2) / 2;
+    arrays.fittingSquare[at]! += (k * water.density * pipe.perFlow ** 2) / 2;
   });
   return { arrays, sources };
+}
+
+/** The flow coefficient of a manifold's port for a line of a size; of one that is not listed, the next smaller. */
+function portLoss(size: string): Cited {
+  const sizes = risingSizes(manifoldPortCv.rows);
+  const listed = sizes.findLast((one) => nominalSizes[one]! <= nominalSizes[size]!) ?? sizes[0]!;
+  return lookUp(manifoldPortCv, listed, 'cv');
 }
 
 function pipeValues(run: Run, waters: readonly [Water, Water]): PipeValues {

@@ -9,14 +9,19 @@ import { behindDevice } from './solve.ts';
  *
  * @param path positions from the street outwards
  * @param changed position of the changed run
- * @param change what it loses instead, Pa, and the curve that its device would have
+ * @param change what it loses instead, Pa, and the curve or set pressure that its device would have
  */
 export function pressureAlong(
   network: Network,
   solution: Solution,
   path: readonly number[],
   changed: number,
-  change: { readonly pipe?: number; readonly fittings?: number; readonly curve?: Curve },
+  change: {
+    readonly pipe?: number;
+    readonly fittings?: number;
+    readonly curve?: Curve;
+    readonly setPressure?: number;
+  },
 ): number {
   let pressure = solution.supplyPressure;
   for (const at of path) {
@@ -27,7 +32,11 @@ export function pressureAlong(
     const placed = network.deviceAt[at]!;
     if (placed < 0) continue;
     const { curve, setPressure } = network.devices[placed]!;
-    pressure = behindDevice(pressure, setPressure, lossAt(here.curve ?? curve, solution.flow[at]!));
+    pressure = behindDevice(
+      pressure,
+      here.setPressure ?? setPressure,
+      lossAt(here.curve ?? curve, solution.flow[at]!),
+    );
   }
   return pressure;
 }

@@ -1,5 +1,5 @@
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
-import { jointsOf, type MaterialId } from '../../tables/pipe/names.ts';
+import { coldOnly, jointsOf, type MaterialId } from '../../tables/pipe/names.ts';
 import { nominalSizes, seldomStocked } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { highestStatic, temperatureOf } from '../checks/judge-static.ts';
@@ -97,6 +97,7 @@ function candidates(drawn: Run, materials: readonly MaterialId[]): Run[] {
 }
 
 function holds(network: Network, solution: Solution, at: number, run: Run, least: number): boolean {
+  if (network.hot[at] === 1 && coldOnly.has(run.material)) return false;
   if (nominalSizes[run.size]! < least) return false;
   if (
     runLoss(network, at, run, solution.flow[at]!).velocity > velocityLimit(network, at, run.material).value

@@ -1,4 +1,4 @@
-import { hotColdApart, hotVolume, lawsApart, scaldTemperature } from '../practice-limits.ts';
+import { hotColdApart, hotVolume, lawsApart, lawsApartLeast, scaldTemperature } from '../practice-limits.ts';
 import type { Profile } from '../profile.ts';
 import { sources } from '../sources.ts';
 
@@ -60,6 +60,16 @@ export const limits: Profile['limits'] = {
     unit: 'in',
     printed: 0.375,
   },
+  homeRunUsualSize: {
+    kind: 'value',
+    id: 'ipc-2018-home-run-usual-size',
+    title: 'Nominal size from which an individual line needs no exception',
+    source,
+    at: { table: '604.5, footnote a', checkedOn },
+    verified: 'memory',
+    unit: 'in',
+    printed: 0.5,
+  },
   hotLength: {
     kind: 'value',
     id: 'ipc-2018-hot-length',
@@ -75,4 +85,5 @@ export const limits: Profile['limits'] = {
   hotColdApart,
   scaldTemperature,
   lawsApart,
+  lawsApartLeast,
 };

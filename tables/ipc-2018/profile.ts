@@ -1,5 +1,6 @@
 import { velocityLimits } from '../pipe/velocity-limits.ts';
 import type { Profile } from '../profile.ts';
+import { codeRules } from './code-rules.ts';
 import { demandTank, demandValve } from './demand.ts';
 import { fixtureRows } from './fixture-rows.ts';
 import { fixtureUnits } from './fixture-units.ts';
@@ -31,4 +32,5 @@ export const ipc2018: Profile = {
   manifoldCapacity,
   velocityLimits,
   limits,
+  rules: codeRules,
 };

@@ -1,4 +1,4 @@
-import { hotColdApart, hotVolume, lawsApart, scaldTemperature } from '../practice-limits.ts';
+import { hotColdApart, hotVolume, lawsApart, lawsApartLeast, scaldTemperature } from '../practice-limits.ts';
 import type { Profile } from '../profile.ts';
 import { sources } from '../sources.ts';
 
@@ -16,6 +16,17 @@ export const limits: Profile['limits'] = {
     note: 'Read in a field guide that lists it as 2903.3.1; the section number changed between editions.',
     unit: 'psi',
     printed: 80,
+  },
+  minimumStatic: {
+    kind: 'value',
+    id: 'irc-2021-minimum-static',
+    title: 'Least static pressure at the building',
+    source,
+    at: { section: 'P2903.3', checkedOn },
+    verified: 'seen-secondary',
+    note: 'Read in a field guide that quotes the section.',
+    unit: 'psi',
+    printed: 40,
   },
   minimumService: {
     kind: 'value',
@@ -59,6 +70,16 @@ export const limits: Profile['limits'] = {
     unit: 'in',
     printed: 0.375,
   },
+  homeRunUsualSize: {
+    kind: 'value',
+    id: 'irc-2021-home-run-usual-size',
+    title: 'Nominal size from which an individual line needs no exception',
+    source,
+    at: { section: 'P2903.8.2', checkedOn },
+    verified: 'memory',
+    unit: 'in',
+    printed: 0.5,
+  },
   hotLength: {
     kind: 'value',
     id: 'irc-2021-hot-length',
@@ -73,4 +94,5 @@ export const limits: Profile['limits'] = {
   hotColdApart,
   scaldTemperature,
   lawsApart,
+  lawsApartLeast,
 };

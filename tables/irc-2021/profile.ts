@@ -1,6 +1,7 @@
 import { type FixtureKindId, fixtureKinds } from '../fixtures/kinds.ts';
 import { velocityLimits } from '../pipe/velocity-limits.ts';
 import type { Profile } from '../profile.ts';
+import { codeRules } from './code-rules.ts';
 import { demandTank, demandValve } from './demand.ts';
 import { fixtureRows } from './fixture-rows.ts';
 import { fixtureUnits } from './fixture-units.ts';
@@ -29,4 +30,5 @@ export const irc2021: Profile = {
   manifoldCapacity,
   velocityLimits,
   limits,
+  rules: codeRules,
 };

@@ -51,6 +51,16 @@ export const fittings = {
 } as const;
 export type FittingKind = keyof typeof fittings;
 
+/** Pipe for cold water only: services and outdoor lines. */
+export const coldOnly: ReadonlySet<MaterialId> = new Set<MaterialId>(['pe', 'pvc']);
+
+/** Valves that close a building off and leave the whole bore open. */
+export const fullWay: ReadonlySet<FittingKind> = new Set<FittingKind>([
+  'ball-valve',
+  'gate-valve',
+  'butterfly-valve',
+]);
+
 /** Fittings that close the pipe off. */
 export const shutOffs: ReadonlySet<FittingKind> = new Set<FittingKind>([
   'ball-valve',

@@ -14,6 +14,8 @@ export interface RunByHand {
   /** Developed length and what the fittings are worth, ft. */
   readonly lengthFt: number;
   readonly fittingsFt: number;
+  /** psi through the port of a manifold that the line leaves by. */
+  readonly portPsi?: number;
   readonly riseFt?: number;
   /** psi behind the device at the end of the run from psi in front of it. */
   readonly device?: (psi: number) => number;
@@ -58,7 +60,7 @@ export function walk(
   let left = street;
   near(solution.supplyPressure / psi, street, 'street');
   let from = -1;
-  for (const { run, units, gpm: flow, boreIn, lengthFt, fittingsFt, riseFt = 0, device, water } of path) {
+  for (const { run, units, gpm: flow, boreIn, lengthFt, fittingsFt, portPsi = 0, riseFt = 0, device, water } of path) {
     const at = network.positionOf.get(run)!;
     expect(network.parent[at], `${run} comes from the run before it`).toBe(from);
     from = at;
@@ -67,7 +69,7 @@ export function walk(
     const headPer100Ft = (0.2083 * (100 / water.c) ** 1.852 * flow ** 1.852) / boreIn ** 4.8655;
     const psiPer100Ft = headPer100Ft * water.psiPerFt;
     const pipe = (psiPer100Ft * lengthFt) / 100;
-    const fittings = (psiPer100Ft * fittingsFt) / 100;
+    const fittings = (psiPer100Ft * fittingsFt) / 100 + portPsi;
     const height = riseFt * water.psiPerFt;
     const before = left - pipe - fittings - height;
     left = device === undefined ? before : device(before);

@@ -86,6 +86,7 @@ it('street to the hot side of the rain shower at the end of its home run, by han
       boreIn: 0.475,
       lengthFt: 40,
       fittingsFt: 2 * 9.4, // two ells
+      portPsi: (9.5 / 3.785411784 / 3.0) ** 2, // the manifold's 1/2 in. port, Cv 3.0
       riseFt: 19,
     },
   ]);

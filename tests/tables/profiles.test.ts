@@ -95,10 +95,12 @@ describe('limits', () => {
     minimumService: '0.75 in',
     homeRunLength: '60 ft',
     homeRunLeastSize: '0.375 in',
+    homeRunUsualSize: '0.5 in',
     hotVolume: `${64 / 128} gal`,
     hotColdApart: '10 psi',
     scaldTemperature: '120 F',
     lawsApart: '0.1 one',
+    lawsApartLeast: '1 psi',
   };
 
   it('of the IPC: 35 psi for the smaller home run, 50 ft of hot pipe', () => {
@@ -112,6 +114,7 @@ describe('limits', () => {
   it('of the IRC: 40 psi for the smaller home run, 100 ft of hot pipe', () => {
     expect(printed(profiles['irc-2021'])).toEqual({
       ...shared,
+      minimumStatic: '40 psi',
       homeRunPressure: '40 psi',
       hotLength: '100 ft',
     });

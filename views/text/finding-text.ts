@@ -1,7 +1,8 @@
 import type { Finding, Mend } from '../../engine/checks/finding.ts';
 import type { Job, UnitSystem } from '../../engine/job/job.ts';
+import { materials } from '../../tables/pipe/names.ts';
 import type { Shown } from '../../tables/units/display.ts';
-import { citedText, placeText, verificationText } from './citation-text.ts';
+import { citedText, provenanceText } from './citation-text.ts';
 import { figuresApart, figureWithUnit, fixed } from './figure.ts';
 
 /** One finding in words: what and where, what would mend it, and the rule's source. */
@@ -24,7 +25,7 @@ export function findingText(finding: Finding, job: Job): FindingText {
 
 function sourceText(source: Finding['source']): string {
   if ('table' in source) return citedText(source);
-  return `${placeText(source.source, source.at)} (${verificationText(source.verified)})`;
+  return provenanceText(source.source, source.at, source.verified);
 }
 
 function mendText(mend: Mend, system: UnitSystem): string {
@@ -33,6 +34,14 @@ function mendText(mend: Mend, system: UnitSystem): string {
       return `Run ${mend.run} in ${mend.size} in. would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
     case 'larger-meter':
       return `A ${mend.size} in. meter on run ${mend.run} would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+    case 'slower-pipe':
+      return `In ${mend.size} in. the water in run ${mend.run} moves at ${figureWithUnit(mend.velocity, 'velocity', system)}.`;
+    case 'lower-setting':
+      return `Set the reducing valve on run ${mend.run} to ${figureWithUnit(mend.set, 'pressure', system)} or lower.`;
+    case 'raise-setting':
+      return `Setting the reducing valve on run ${mend.run} to ${figureWithUnit(mend.set, 'pressure', system)}, the most that the limit at rest allows, would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+    case 'raise-pressure':
+      return `No pipe size helps: ${figureWithUnit(mend.by, 'pressure', system)} more is needed at the street, or a booster pump.`;
     case 'add-reducing-valve':
       return 'Put a pressure reducing valve behind the meter.';
     case 'add-expansion-tank':
@@ -73,6 +82,30 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
         tryThis: 'Put a pressure reducing valve on the service.',
       };
     }
+    case 'static-low': {
+      const [value, limit] = apart(finding.pressure, finding.limit, 'pressure');
+      return {
+        what: `The street gives the service, run ${finding.run}, ${value} at rest at its daily low; at least ${limit} is asked at the building.`,
+        tryThis: 'Ask the utility what it holds, or plan a booster pump.',
+      };
+    }
+    case 'street-beyond-test': {
+      const [value, limit] = apart(finding.flow, finding.limit, 'flow');
+      return {
+        what: `The service, run ${finding.run}, draws ${value}, more than the ${limit} at which the street was tested; its pressure there is carried on beyond what was measured.`,
+        tryThis: 'Test the street at a larger flow.',
+      };
+    }
+    case 'material-cold-only':
+      return {
+        what: `Run ${finding.run} carries water of ${show(finding.temperature, 'temperature')} in ${materials[finding.material]}, which is pipe for cold water only. It may soften and burst.`,
+        tryThis: 'Choose a pipe that is listed for hot water.',
+      };
+    case 'make-up-unprotected':
+      return {
+        what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: what it fills can be drawn back into the drinking water.`,
+        tryThis: 'Fit the backflow assembly that the local code asks for what it fills.',
+      };
     case 'velocity-high': {
       const [value, limit] = apart(finding.velocity, finding.limit, 'velocity');
       return {
@@ -219,15 +252,15 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'hot-water-scalds': {
       const [value, limit] = apart(finding.temperature, finding.limit, 'temperature');
       return {
-        what: `Hot water is set to ${value}; over ${limit} it can scald within seconds at a bath, shower or lavatory.`,
+        what: `Hot water is set to ${value}; the usual caution starts at ${limit}: hotter water can scald within seconds at a bath, shower or lavatory.`,
         tryThis:
           'Temper the water with a listed mixing valve. The local code and the licensed plumber decide.',
       };
     }
     case 'hose-outlets':
       return {
-        what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: a hose left in a pool or a sprayer can draw used water back into the drinking water.`,
-        tryThis: 'Fit a vacuum breaker at each, or the backflow assembly that the local code asks for.',
+        what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: used or treated water can be drawn back from a hose or from the ground into the drinking water.`,
+        tryThis: 'Fit a vacuum breaker at each, or for irrigation the backflow assembly that the local code asks for.',
       };
     case 'demand-beyond-table':
       return {
