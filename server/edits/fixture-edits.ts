@@ -1,13 +1,14 @@
+import { sidesOf } from '../../engine/demand/fixture-needs.ts';
 import type { Fixture, InletSide, Job, Run } from '../../engine/job/job.ts';
 import { parseRunLine } from '../../engine/job/parse-run-line.ts';
-import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import type { AddFixtureForm, FixtureForm } from '../forms/fixture-forms.ts';
 import { changed, chosenScheme, type Edited, nextId, present, refused, withRuns } from './edited.ts';
 
-/** The sides that are piped to a fixture. */
-export function sidesOf({ kind, inlets }: Pick<Fixture, 'kind' | 'inlets'>): readonly InletSide[] {
-  const piped = inlets ?? fixtureKinds[kind].inlets;
-  return piped === 'both' ? ['cold', 'hot'] : [piped];
+/** Whether a kind runs for long by nature. */
+function runsForLong(kind: Fixture['kind']): boolean {
+  const traits: FixtureKind = fixtureKinds[kind];
+  return traits.continuous === true;
 }
 
 interface Serving {
@@ -98,7 +99,8 @@ export function changeFixture(job: Job, id: string, form: FixtureForm): Edited {
     flow: form.flow,
     pressure: form.pressure,
     group: form.group === '' ? undefined : form.group,
-    continuous: form.continuous ? true : undefined,
+    // Kept only where it differs from what the kind does by nature.
+    continuous: form.continuous === runsForLong(form.kind) ? undefined : form.continuous,
   });
   const fixtures = job.fixtures.map((other) => (other.id === id ? fixture : other));
   const sides = sidesOf(fixture);

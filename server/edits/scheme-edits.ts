@@ -44,10 +44,12 @@ export function replaceSchemeRuns(job: Job, id: string, runs: readonly Run[]): E
   });
 }
 
+/** The scheme of that id, or undefined. */
 export function schemeOf(job: Job, id: string): Scheme | undefined {
   return job.schemes.find((scheme) => scheme.id === id);
 }
 
+/** The first of `stem`1, `stem`2, ... that no scheme of the job has. */
 export function freeSchemeId(job: Job, stem: string): string {
   return nextId(
     stem,

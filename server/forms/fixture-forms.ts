@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { bounds } from '../../engine/job/bounds.ts';
 import type { UnitSystem } from '../../engine/job/job.ts';
+import { wholeNumber } from '../../engine/job/line-words.ts';
 import { type FixtureKindId, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import {
@@ -16,7 +18,9 @@ import {
 const kinds = Object.keys(fixtureKinds) as readonly FixtureKindId[];
 
 const count = optionalText(20)
-  .refine((value) => /^[1-9]\d{0,3}$/.test(value), { error: 'Give a whole number from 1 to 9999.' })
+  .refine((value) => wholeNumber(value, bounds.fixtureCount.least, bounds.fixtureCount.most) !== undefined, {
+    error: `Give a whole number from ${bounds.fixtureCount.least} to ${bounds.fixtureCount.most}.`,
+  })
   .transform(Number);
 
 /** All that a schedule says of a fixture, and the run of a side that is newly piped. */
@@ -37,7 +41,7 @@ export function fixtureForm(system: UnitSystem) {
     inlets: optionalChoice('what is piped', ['both', 'cold', 'hot']),
     continuous: tick,
     newFrom: optionalText(64),
-    newLine: optionalText(400),
+    newLine: optionalText(bounds.lineLength),
   });
 }
 
@@ -50,9 +54,9 @@ export const addFixtureForm = z.object({
   level: optionalText(64),
   room: optionalText(),
   coldFrom: optionalText(64),
-  coldLine: optionalText(400),
+  coldLine: optionalText(bounds.lineLength),
   hotFrom: optionalText(64),
-  hotLine: optionalText(400),
+  hotLine: optionalText(bounds.lineLength),
 });
 
 export type AddFixtureForm = z.output<typeof addFixtureForm>;

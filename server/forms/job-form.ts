@@ -1,9 +1,10 @@
 import { z } from 'zod';
+import { fileLimits } from '../document/file-limits.ts';
 import { choice, optionalText, text } from './fields.ts';
 
 export const jobForm = z.object({
   name: text('a name'),
-  note: optionalText(4000),
+  note: optionalText(fileLimits.note),
   chosen: text('a scheme', 64),
 });
 

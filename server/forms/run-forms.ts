@@ -1,9 +1,11 @@
 import { z } from 'zod';
+import { bounds } from '../../engine/job/bounds.ts';
 import type { Run, RunEnd, UnitSystem } from '../../engine/job/job.ts';
 import { parseRunLine } from '../../engine/job/parse-run-line.ts';
 import { sizePattern } from '../../engine/job/words.ts';
 import { joints, materials } from '../../tables/pipe/names.ts';
 import { displayUnits } from '../../tables/units/display.ts';
+import { fileLimits } from '../document/file-limits.ts';
 import { present } from '../edits/edited.ts';
 import {
   choice,
@@ -19,12 +21,12 @@ import {
 import type { FormFields } from './form-fields.ts';
 import { type FormResult, readForm } from './read-form.ts';
 
-export const lineForm = z.object({ line: text("the run as a line, e.g. 3/4 PEX 18'", 400) });
+export const lineForm = z.object({ line: text("the run as a line, e.g. 3/4 PEX 18'", bounds.lineLength) });
 
 export const addRunForm = z.object({
   from: idText('the run that it comes from, or street'),
   id: optionalId('The name'),
-  line: text("the run as a line, e.g. 3/4 PEX 18'", 400),
+  line: text("the run as a line, e.g. 3/4 PEX 18'", bounds.lineLength),
   insert: tick,
 });
 
@@ -42,7 +44,7 @@ function fieldsSchema(system: UnitSystem, previous: Run) {
     joint: optionalChoice('how it is joined', keys(joints)),
     length: quantity('length', length),
     rise: optionalQuantity('length', length),
-    fittings: optionalText(400).transform((words, context): Run['fittings'] => {
+    fittings: optionalText(bounds.lineLength).transform((words, context): Run['fittings'] => {
       const parsed = parseTail(words, undefined);
       if (
         parsed.ok &&
@@ -58,7 +60,7 @@ function fieldsSchema(system: UnitSystem, previous: Run) {
       });
       return z.NEVER;
     }),
-    end: optionalText(400).transform((words, context): RunEnd | undefined => {
+    end: optionalText(bounds.lineLength).transform((words, context): RunEnd | undefined => {
       const parsed = parseTail(words, previous);
       if (
         parsed.ok &&
@@ -76,7 +78,7 @@ function fieldsSchema(system: UnitSystem, previous: Run) {
       });
       return z.NEVER;
     }),
-    note: optionalText(500),
+    note: optionalText(fileLimits.note),
   });
 }
 

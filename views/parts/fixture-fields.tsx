@@ -1,5 +1,5 @@
 import type { Fixture, Job } from '../../engine/job/job.ts';
-import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
+import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { FormFields } from '../components/edit-form.tsx';
 import { SelectField, TextField, TickField } from '../components/field.tsx';
 import { unitSymbol } from '../text/figure.ts';
@@ -133,7 +133,9 @@ export function FixtureFields(props: {
             form={form}
             name="continuous"
             label="runs for long: counted as flow"
-            value={fixture.continuous === true ? 'yes' : ''}
+            value={
+              (fixture.continuous ?? (fixtureKinds[fixture.kind] as FixtureKind).continuous) ? 'yes' : ''
+            }
             refused={refused}
           />
           <TextField

@@ -30,6 +30,18 @@ function form(fields: Record<string, string>): FixtureForm {
 }
 
 describe('edits of fixtures', () => {
+  it.each([
+    ['irrigation', {}, false],
+    ['irrigation', { continuous: 'yes' }, undefined],
+    ['hose-bibb', { continuous: 'yes' }, true],
+    ['hose-bibb', {}, undefined],
+  ])('keep of %s with %o only what its kind does not do by nature', async (kind, tick, kept) => {
+    const job = await readSmallJob();
+    const fields = { id: 'WC', name: 'Outdoors', kind, ...tick };
+    const edited = jobOf(changeFixture(job, 'WC', form(fields as Record<string, string>)));
+    expect(edited.fixtures.find(({ id }) => id === 'WC')?.continuous).toBe(kept);
+  });
+
   it('adds a fixture with the runs that serve it', async () => {
     const edited = jobOf(addFixture(await readSmallJob(), bidet));
     expect(buildNetwork(edited).ok).toBe(true);
