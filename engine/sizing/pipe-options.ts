@@ -5,6 +5,7 @@ import { profiles } from '../../tables/profiles.ts';
 import { highestStatic, temperatureOf } from '../checks/judge-static.ts';
 import { velocityLimit } from '../checks/judge-velocity.ts';
 import { leastSupply } from '../checks/least-supply.ts';
+import { isOver } from '../checks/over.ts';
 import { pipeRating } from '../hydraulics/pipe-rating.ts';
 import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import type { Run } from '../job/job.ts';
@@ -99,11 +100,8 @@ function candidates(drawn: Run, materials: readonly MaterialId[]): Run[] {
 function holds(network: Network, solution: Solution, at: number, run: Run, least: number): boolean {
   if (network.hot[at] === 1 && coldOnly.has(run.material)) return false;
   if (nominalSizes[run.size]! < least) return false;
-  if (
-    runLoss(network, at, run, solution.flow[at]!).velocity > velocityLimit(network, at, run.material).value
-  ) {
-    return false;
-  }
+  const { velocity } = runLoss(network, at, run, solution.flow[at]!);
+  if (isOver(velocity, velocityLimit(network, at, run.material).value)) return false;
   const rating = pipeRating(run.material, run.size, temperatureOf(network, at));
   return rating !== undefined && highestStatic(network, at) <= rating;
 }
