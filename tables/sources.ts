@@ -3,6 +3,18 @@ import type { Source } from './table.ts';
 /** Every document behind a table, a rule or a formula, once. A document of trade or makers stands without its name. */
 export const sources = {
   'ipc-2018': { id: 'ipc-2018', title: 'International Plumbing Code', edition: '2018' },
+  'iecc-2018': {
+    id: 'iecc-2018',
+    title: 'International Energy Conservation Code, residential provisions',
+    edition: '2018',
+    note: 'Not read itself; sections as quoted on pages of the trade.',
+  },
+  'iecc-2021': {
+    id: 'iecc-2021',
+    title: 'International Energy Conservation Code, residential provisions',
+    edition: '2021',
+    note: 'Not read itself; sections as quoted on pages of the trade.',
+  },
   'irc-2018': { id: 'irc-2018', title: 'International Residential Code', edition: '2018' },
   'irc-2021': { id: 'irc-2021', title: 'International Residential Code', edition: '2021' },
   nspc: {

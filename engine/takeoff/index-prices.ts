@@ -1,6 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import type { Device } from '../job/job.ts';
 import { Exact, nothing } from './money.ts';
+import { partKey } from './part-price.ts';
 import type { PriceBook } from './price-book.ts';
 import { itemOfDevice, type PriceItem, priceKey } from './price-item.ts';
 
@@ -21,6 +22,7 @@ export interface PriceIndex {
   readonly pipe: ReadonlyMap<string, UnitPrice>;
   readonly fittings: ReadonlyMap<string, UnitPrice>;
   readonly devices: ReadonlyMap<string, DeviceUnitPrice>;
+  readonly parts: ReadonlyMap<string, UnitPrice>;
 }
 
 const free: UnitPrice = { money: nothing, hours: 0 };
@@ -52,6 +54,12 @@ export function indexPrices(book: PriceBook): PriceIndex {
               ? { money: new Exact(price.perPort), hours: price.hoursPerPort }
               : free,
         },
+      ]),
+    ),
+    parts: new Map(
+      (book.parts ?? []).map((price) => [
+        partKey(price),
+        { money: new Exact(price.each), hours: price.hours },
       ]),
     ),
   };

@@ -1,4 +1,5 @@
 import type { FittingKind, JointId, MaterialId } from '../../tables/pipe/names.ts';
+import type { PartKindId } from '../../tables/takeoff/part-kinds.ts';
 import type { Device } from '../job/job.ts';
 
 /** Money as a decimal in a string, e.g. `12.50`: binary fractions never touch it. */
@@ -49,6 +50,27 @@ export interface ManifoldPrice {
 
 export type DevicePrice = PlainDevicePrice | ManifoldPrice;
 
+/** Parts that a take-off counts by rule, beside the pipe, the fittings drawn and the devices. */
+export type PricedPartKind = Exclude<
+  PartKindId,
+  'pipe' | Exclude<FittingKind, 'tee-run' | 'tee-branch'> | Device['device'] | JointPartKind
+>;
+type JointPartKind = 'crimp-ring' | 'expansion-ring' | 'solder-joint' | 'solvent-joint' | 'threaded-joint';
+
+/**
+ * One part of a take-off with all its joints made, or a foot of it. What is left out is open: without a material it is
+ * for any, without sizes for any that has no price of its own; one size is for every part whose largest size it is.
+ */
+export interface PartPrice {
+  readonly kind: PricedPartKind;
+  readonly material?: MaterialId;
+  readonly joint?: JointId;
+  /** As the take-off names them: a tee's run in, run on and branch. */
+  readonly sizes?: readonly string[];
+  readonly each: Money;
+  readonly hours: number;
+}
+
 /** What things cost: one book, checked at the boundary. A price that is not in it is missing, never nothing. */
 export interface PriceBook {
   readonly format: 'hightap-prices';
@@ -65,4 +87,5 @@ export interface PriceBook {
   readonly pipe: readonly PipePrice[];
   readonly fittings: readonly FittingPrice[];
   readonly devices: readonly DevicePrice[];
+  readonly parts?: readonly PartPrice[];
 }

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { risingSizes } from '../../engine/hydraulics/rising-sizes.ts';
 import { bounds } from '../../engine/job/bounds.ts';
 import { backflowWords, heaterWords } from '../../engine/job/words.ts';
-import type { PriceBook } from '../../engine/takeoff/price-book.ts';
+import { partKey } from '../../engine/takeoff/part-price.ts';
+import type { PriceBook, PricedPartKind } from '../../engine/takeoff/price-book.ts';
 import { type PriceItem, priceKey, priceName } from '../../engine/takeoff/price-item.ts';
 import { shorten } from '../../engine/units/shorten.ts';
 import { arresterSizes } from '../../tables/devices/arresters.ts';
@@ -10,6 +11,8 @@ import { manifoldCv } from '../../tables/devices/curves.ts';
 import { meterLosses } from '../../tables/devices/meters.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { fittings, joints, jointsOf, type MaterialId, materials } from '../../tables/pipe/names.ts';
+import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { type PartKindId, partKinds } from '../../tables/takeoff/part-kinds.ts';
 import { fileLimits } from './file-limits.ts';
 import { choiceOf, fieldsOf, keysOf, noteOf, patternOf, readList, textOf, yesOrNo } from './schema-parts.ts';
 
@@ -110,6 +113,58 @@ const devicePrice = z.discriminatedUnion('device', devicePrices, {
   error: `a price of a device, one of ${deviceNames}`,
 });
 
+/** The kinds of part that have no list of their own. */
+const partsPriced = keysOf(partKinds).filter((kind): kind is PricedPartKind => !listedElsewhere(kind));
+
+function listedElsewhere(kind: PartKindId): boolean {
+  const { group } = partKinds[kind];
+  return group === 'pipe' || group === 'device' || group === 'joint' || Object.hasOwn(fittings, kind);
+}
+
+const partSize = choiceOf(keysOf(nominalSizes), 'nominal size');
+
+const partPrice = fieldsOf({
+  kind: choiceOf(partsPriced, 'kind of the part'),
+  material: z.exactOptional(material),
+  joint: z.exactOptional(choiceOf(keysOf(joints), 'how it is joined')),
+  sizes: z.exactOptional(
+    z
+      .array(partSize, { error: 'a list of 1 to 3 sizes' })
+      .min(1, { error: 'a list of 1 to 3 sizes' })
+      .max(3, {
+        error: 'a list of 1 to 3 sizes',
+      }),
+  ),
+  each,
+  hours,
+}).superRefine((price, context) => {
+  if (price.joint === undefined) return;
+  const usual: readonly string[] = price.material === undefined ? [] : jointsOf[price.material];
+  if (usual.includes(price.joint)) return;
+  const message =
+    price.material === undefined
+      ? `${shorten(price.joint)} came without a material; expected the material that it joins`
+      : `${shorten(price.joint)} does not join ${materials[price.material]}; expected one of ${usual.join(', ')}`;
+  context.addIssue({ code: 'custom', path: ['joint'], message });
+});
+
+/** Prices of parts, each once. */
+const partPrices = readList(partPrice, fileLimits.pricesOfList, 'prices of parts').superRefine(
+  (prices, context) => {
+    const places = new Map<string, number>();
+    prices.forEach((price, index) => {
+      const key = partKey(price);
+      const before = places.get(key);
+      if (before === undefined) {
+        places.set(key, index);
+        return;
+      }
+      const message = `${partKinds[price.kind].label} has a price already, at [${before}] of this list; expected each item once`;
+      context.addIssue({ code: 'custom', path: [index], message });
+    });
+  },
+);
+
 /** A list of prices in which each item stands once. */
 function pricesOf<Entry extends z.ZodType>(
   entry: Entry,
@@ -145,4 +200,5 @@ export const pricesReader: z.ZodType<PriceBook, unknown> = fieldsOf({
   pipe: pricesOf(pipePrice, 'prices of pipe', (price) => ({ item: 'pipe', ...price })),
   fittings: pricesOf(fittingPrice, 'prices of fittings', (price) => ({ item: 'fitting', ...price })),
   devices: pricesOf(devicePrice, 'prices of devices', (price) => ({ item: 'device', ...price })),
+  parts: z.exactOptional(partPrices),
 });

@@ -24,6 +24,13 @@ export function writePrices(book: PriceBook): string {
       const { valved, perPort, hoursPerPort } = price;
       return { device, size, valved, each, perPort, hours, hoursPerPort };
     }),
+    ...(book.parts === undefined
+      ? {}
+      : {
+          parts: book.parts.map(({ kind, material, joint, sizes, each, hours }) => {
+            return { kind, material, joint, sizes, each, hours };
+          }),
+        }),
   };
   for (const [field, rows] of Object.entries(lists)) lines.push(`  "${field}": ${rowsOf(rows, '  ')}`);
   return `{\n${lines.join(',\n')}\n}\n`;

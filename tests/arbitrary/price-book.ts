@@ -4,6 +4,7 @@ import type {
   DevicePrice,
   FittingPrice,
   Money,
+  PartPrice,
   PipePrice,
   PriceBook,
 } from '../../engine/takeoff/price-book.ts';
@@ -73,6 +74,14 @@ const device: fc.Arbitrary<DevicePrice> = fc.oneof(
   }),
 );
 
+const part: fc.Arbitrary<PartPrice> = withOptional(
+  { kind: fc.constantFrom('tee' as const, 'stub-out' as const, 'insulation' as const), ...price },
+  {
+    material: fc.constantFrom(...keysOf(materials)),
+    sizes: fc.array(fc.constantFrom('1/2', '1', '2'), { minLength: 1, maxLength: 3 }),
+  },
+);
+
 const day = fc
   .date({ min: new Date('1990-01-01'), max: new Date('2099-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10));
@@ -97,5 +106,11 @@ export const arbitraryPriceBook: fc.Arbitrary<PriceBook> = withOptional(
       selector: (one) => `${one.device} ${one.device === 'manifold' && one.valved} ${one.size}`,
     }),
   },
-  { note: arbitraryName },
+  {
+    note: arbitraryName,
+    parts: fc.uniqueArray(part, {
+      maxLength: 12,
+      selector: ({ kind, material, sizes }) => `${kind} ${material} ${sizes}`,
+    }),
+  },
 );

@@ -1,0 +1,102 @@
+import type { Decimal } from 'decimal.js';
+import { joints, materials } from '../../tables/pipe/names.ts';
+import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { partKinds, phases, services } from '../../tables/takeoff/part-kinds.ts';
+import type { Network } from '../network/network.ts';
+import { type Article, articleKey } from './article.ts';
+import { nothing } from './money.ts';
+import type { Area, RunPlace } from './place-of-runs.ts';
+import type { TakeOffLine } from './take-off.ts';
+
+/** So much of an article for a place, and the positions of the runs that it comes from. */
+export interface Amount {
+  readonly article: Article;
+  readonly quantity: Decimal;
+  readonly place: RunPlace;
+  readonly from: readonly number[];
+}
+
+type Growing = Omit<TakeOffLine, 'from'> & { readonly from: Map<string, TakeOffLine['from'][number]> };
+
+/** Adds up what is alike, in an order that depends on the drawing alone. */
+export function gatherLines(
+  { runs, job }: Pick<Network, 'runs' | 'job'>,
+  amounts: readonly Amount[],
+): TakeOffLine[] {
+  const lines = new Map<string, Growing>();
+  for (const { article, quantity, place, from } of amounts) {
+    const key = `${articleKey(article)} ${place.phase} ${place.service} ${areaKey(place.area)}`;
+    const before = lines.get(key);
+    const line: Growing = before ?? {
+      article,
+      unit: partKinds[article.kind].unit,
+      quantity: nothing,
+      ...place,
+      from: new Map(),
+    };
+    const origin = from.join(' ');
+    const there = line.from.get(origin);
+    line.from.set(origin, {
+      runs: there?.runs ?? from.map((at) => runs[at]!.id),
+      quantity: quantity.plus(there?.quantity ?? 0),
+    });
+    lines.set(key, { ...line, quantity: line.quantity.plus(quantity) });
+  }
+  const levels = new Map(job.levels.map(({ id }, place) => [id, place]));
+  return [...lines.values()]
+    .map((line) => ({ ...line, from: [...line.from.values()] }))
+    .sort((one, other) => inOrder(one, other, levels));
+}
+
+function areaKey(area: Area): string {
+  return area.area === 'level' ? `level ${area.level}` : area.area;
+}
+
+const places = (table: object): ReadonlyMap<string, number> =>
+  new Map(Object.keys(table).map((key, place) => [key, place]));
+const order = {
+  kinds: places(partKinds),
+  materials: places(materials),
+  joints: places(joints),
+  phases: places(phases),
+  services: places(services),
+};
+
+/** Kind, material and joint as the tables name them, sizes rising; then phase, area and service. */
+function inOrder(one: TakeOffLine, other: TakeOffLine, levels: ReadonlyMap<string, number>): number {
+  return (
+    articleOrder(one.article, other.article) ||
+    order.phases.get(one.phase)! - order.phases.get(other.phase)! ||
+    areaPlace(one.area, levels) - areaPlace(other.area, levels) ||
+    order.services.get(one.service)! - order.services.get(other.service)!
+  );
+}
+
+/** For `sort`: the order in which articles are listed. */
+export function articleOrder(one: Article, other: Article): number {
+  return (
+    order.kinds.get(one.kind)! - order.kinds.get(other.kind)! ||
+    (order.materials.get(one.material ?? '') ?? -1) - (order.materials.get(other.material ?? '') ?? -1) ||
+    (order.joints.get(one.joint ?? '') ?? -1) - (order.joints.get(other.joint ?? '') ?? -1) ||
+    compareSizes(one.sizes, other.sizes) ||
+    compareText(articleKey(one), articleKey(other))
+  );
+}
+
+function compareSizes(one: readonly string[], other: readonly string[]): number {
+  for (let at = 0; at < Math.max(one.length, other.length); at++) {
+    const apart = (nominalSizes[one[at] ?? ''] ?? 0) - (nominalSizes[other[at] ?? ''] ?? 0);
+    if (apart !== 0) return apart;
+  }
+  return 0;
+}
+
+/** By code units, the same on every machine. */
+function compareText(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}
+
+function areaPlace(area: Area, levels: ReadonlyMap<string, number>): number {
+  if (area.area === 'outdoors') return -2;
+  return area.area === 'whole' ? -1 : (levels.get(area.level) ?? 0);
+}
