@@ -172,7 +172,7 @@ describe('parseRunLine', () => {
     ["3/4 PEX 18' then backflow rp big", '"big" stands where the end of the line'],
     ["3/4 PEX 18' then backflow up", '"up" stands where rp, dc or vented'],
     ["3/4 PEX 18' then heater", 'the line ends where storage or tankless'],
-    ["3/4 PEX 18' then manifold 1 0 ports", '"0" stands where the number of ports, 1 to 100'],
+    ["3/4 PEX 18' then manifold 1 0 ports", '"0" stands where the number of ports, 1 to 300'],
     ["3/4 PEX 18' then manifold 1 8", 'the line ends where the word ports'],
     ["3/4 PEX 18' then mixing valve cv -1", '"-1" stands where a flow coefficient'],
     ["3/4 PEX 18' then mixing valve cv", 'the line ends where a flow coefficient'],

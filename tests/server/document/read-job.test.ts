@@ -154,8 +154,8 @@ describe('readJob', () => {
     ['schemes.0.runs.1.end', { device: 'meter' }, '(S2) end.size is missing; expected a nominal size'],
     [
       'schemes.0.runs.1.end',
-      { device: 'manifold', size: '1', ports: 101, valved: true },
-      '(S2) end.ports: 101 came; expected number of ports, a whole number from 1 to 100',
+      { device: 'manifold', size: '1', ports: 301, valved: true },
+      '(S2) end.ports: 301 came; expected number of ports, a whole number from 1 to 300',
     ],
     [
       'schemes.0.runs.1.end',
