@@ -23,6 +23,7 @@ export function sizeAtLeastCost(job: Job, id: string, prices: PriceIndex): Sized
   return { ok: false, sentence: unsizedText(unsized, [...new Set(missing)], job.units) };
 }
 
+/** Says that a scheme is larger than one request may size. */
 export function tooManyRuns(runs: number): string {
   return `This scheme has ${runs} runs; no more than ${mostSizedRuns} are sized at a time, so that one page does not keep the others waiting.`;
 }

@@ -22,6 +22,7 @@ import type { ChangedRun, MethodResult, SizingFound, SizingQuestion } from '../.
 import { curveWindow, pipeCost } from './cost-of-spare.ts';
 import { nextTurn } from './next-turn.ts';
 
+/** A reader's question as the engine takes it. */
 export function sizingRules(question: SizingQuestion, prices: PriceIndex): SizingRules {
   return {
     prices,

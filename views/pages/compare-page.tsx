@@ -6,6 +6,7 @@ import { SchemeActions } from '../parts/scheme-actions.tsx';
 import { SchemeTable } from '../parts/scheme-table.tsx';
 import { SparePlot } from '../parts/spare-plot.tsx';
 import type { Comparison } from '../schemes.ts';
+import { missingText } from '../text/missing-text.ts';
 import type { Refused } from '../workbench.ts';
 
 /** The schemes of a job side by side, in a table and in a picture, and the ways to get another one. */
@@ -56,7 +57,11 @@ export function ComparePage(props: {
             From the fixtures, their places and the chosen scheme’s service, with lengths along the plan’s
             axes. It is a first draft: correct it in the workbench.
           </p>
-          <DrawUpForm comparison={comparison} refused={props.refused} />
+          {job.places === undefined ? (
+            <p safe>{missingText({ code: 'places' }, job)}</p>
+          ) : (
+            <DrawUpForm comparison={comparison} refused={props.refused} />
+          )}
         </section>
       </main>
     </Layout>

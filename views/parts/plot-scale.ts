@@ -13,6 +13,8 @@ export interface Scale {
 }
 
 /**
+ * A scale from `from` to `to` with about `count` round marks.
+ *
  * @param span in SI or cents
  * @param perUnit how many of the reader's units one is
  */
@@ -32,6 +34,7 @@ export function scale(
   return { at: (value) => tenth(from + ((value - least) / width) * (to - from)), marks };
 }
 
+/** To a tenth of the sheet's units: finer is not seen, and longer to send. */
 export function tenth(value: number): number {
   return Math.round(value * 10) / 10;
 }

@@ -20,7 +20,7 @@ export function SchemeActions(props: {
 }): JSX.Element {
   const { comparison, scheme, name } = props;
   const chosen = comparison.job.chosen === scheme;
-  const of = <span class="visually-hidden" safe>{`: ${name}`}</span>;
+  const of = <span class="visually-hidden" safe>{` ${name}`}</span>;
   return (
     <div class="scheme-actions">
       {chosen ? (

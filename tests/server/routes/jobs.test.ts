@@ -61,6 +61,8 @@ describe('the pages', () => {
     });
     expect(part.body).not.toContain('<!doctype');
     expect(part.body).toMatch(/Formula.*With numbers/);
+    // The formula works in m/s; the reader of this job reads ft/s, and reads it first.
+    expect(part.body).toMatch(/<strong>[\d.]+ ft\/s<\/strong><span> \([\d.]+ m\/s\)/);
   });
 
   it('says so where there is no such thing', async () => {
