@@ -1,4 +1,4 @@
-import type { Cited, CurveTable, GridTable, ValueTable } from './table.ts';
+import type { CellStory, Cited, CurveTable, GridTable, ValueTable } from './table.ts';
 import { toSI } from './units/definitions.ts';
 
 /**
@@ -15,6 +15,7 @@ export function lookUp<R extends string, C extends string>(
   const printed = line.values[column];
   if (printed === undefined) throw new Error(`${table.id} has no value at ${row}, ${column}`);
   const unit = table.columns[column];
+  const { source, at, verified }: CellStory = line.cells?.[column] ?? {};
   return {
     value: toSI(printed, unit),
     printed,
@@ -22,7 +23,9 @@ export function lookUp<R extends string, C extends string>(
     table,
     row,
     column,
-    verified: line.verified ?? table.verified,
+    ...(source === undefined ? {} : { source }),
+    ...(at === undefined ? {} : { at }),
+    verified: verified ?? line.verified ?? table.verified,
     ...(line.note === undefined ? {} : { note: line.note }),
   };
 }

@@ -20,7 +20,7 @@ export const sources = {
   nspc: {
     id: 'nspc',
     title: 'National Standard Plumbing Code',
-    edition: 'not stated on the page that was read',
+    edition: 'edition not stated on the page that was read',
   },
   'upc-2018': { id: 'upc-2018', title: 'Uniform Plumbing Code', edition: '2018' },
   'il-890': {
@@ -30,7 +30,7 @@ export const sources = {
   },
   'epa-watersense': {
     id: 'epa-watersense',
-    title: 'WaterSense and Zero Energy Ready Home: efficient hot water delivery (US EPA, US DOE)',
+    title: 'US EPA and US DOE, WaterSense and Zero Energy Ready Home: efficient hot water delivery',
     edition: 'as published when read, 2026',
     note: 'A voluntary programme, not a code.',
   },
@@ -70,6 +70,11 @@ export const sources = {
     title: 'ASME B16.18/B16.22, copper solder-joint pressure fittings',
     edition: 'edition not stated in the table that was read',
   },
+  'pex-design-manual-a': {
+    id: 'pex-design-manual-a',
+    title: "Manufacturer's manual A, PEX systems, design",
+    edition: '2014',
+  },
   'pex-manual-a': {
     id: 'pex-manual-a',
     title: "Manufacturer's manual A, PEX insert and press systems, installation",
@@ -108,7 +113,7 @@ export const sources = {
   },
   'backflow-training-page': {
     id: 'backflow-training-page',
-    title: 'Compliance-training pages on backflow assemblies (ASSE 1012, 1013)',
+    title: 'Compliance-training pages on backflow assemblies, ASSE 1012 and 1013',
     edition: 'as read in 2026',
   },
   'nsf-44': {
@@ -123,12 +128,12 @@ export const sources = {
   },
   'iapws-if97': {
     id: 'iapws-if97',
-    title: 'IAPWS-IF97 industrial formulation, with the IAPWS viscosity release of 2008',
+    title: 'IAPWS-IF97 industrial formulation, with the IAPWS viscosity release',
     edition: '2007 revision and 2008 release',
   },
   'darcy-weisbach': {
     id: 'darcy-weisbach',
-    title: 'Darcy-Weisbach equation, laminar friction 64/Re and local losses K v2/2g (textbook hydraulics)',
+    title: 'Darcy-Weisbach equation, laminar friction 64/Re and local losses K v²/2g',
     edition: 'Weisbach 1845, Darcy 1857',
   },
   'colebrook-1939': {
@@ -145,28 +150,29 @@ export const sources = {
   },
   continuity: {
     id: 'continuity',
-    title: 'Continuity of an incompressible fluid: flow = area x velocity (textbook hydraulics)',
-    edition: 'definition',
+    title: 'Continuity of an incompressible fluid: flow = area × velocity',
+    edition: '',
   },
   hydrostatics: {
     id: 'hydrostatics',
-    title: 'Hydrostatics: pressure = density x gravity x height (textbook hydraulics)',
-    edition: 'definition',
+    title: 'Hydrostatics: pressure = density × gravity × height',
+    edition: '',
   },
   'trade-practice': {
     id: 'trade-practice',
     title: 'Common practice of the trade',
-    edition: 'no document',
+    edition: '',
   },
   job: {
     id: 'job',
-    title: 'The job itself: a limit that its author has typed',
-    edition: 'as typed',
+    title: "The job's own limit",
+    edition: '',
   },
+  arithmetic: { id: 'arithmetic', title: 'Plain arithmetic', edition: '' },
   hightap: {
     id: 'hightap',
     title: "This project's own rule",
-    edition: '2026',
+    edition: '',
     note: 'No code asks for it; it says where the computation should be looked at again.',
   },
 } as const satisfies Record<string, Source>;

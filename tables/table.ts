@@ -5,6 +5,7 @@ import type { UnitId } from './units/definitions.ts';
  *
  * - `seen`: read in the code, standard, law or maker's print itself
  * - `seen-secondary`: read in a page that quotes the document
+ * - `textbook`: standard hydraulics as any textbook prints it; the first paper was not read
  * - `corroborated`: recalled, and the same figure was read in another code's table
  * - `memory`: recalled, not found in print; shown as "from memory, not verified"
  * - `computed`: derived here from other values; the note says how
@@ -13,6 +14,7 @@ import type { UnitId } from './units/definitions.ts';
 export type Verification =
   | 'seen'
   | 'seen-secondary'
+  | 'textbook'
   | 'corroborated'
   | 'memory'
   | 'computed'
@@ -22,6 +24,7 @@ export type Verification =
 export interface Source {
   readonly id: string;
   readonly title: string;
+  /** Empty where there is none: a rule of the trade, a law of a textbook. */
   readonly edition: string;
   readonly note?: string;
 }
@@ -44,8 +47,17 @@ interface Header {
   readonly note?: string;
 }
 
+/** What holds for one cell where it is another than its table's. */
+export interface CellStory {
+  readonly source?: Source;
+  readonly at?: Locator;
+  readonly verified?: Verification;
+}
+
 export interface GridRow<C extends string = string> {
   readonly values: { readonly [column in C]?: number };
+  /** Before what the row and the table say. */
+  readonly cells?: { readonly [column in C]?: CellStory };
   readonly verified?: Verification;
   readonly note?: string;
 }
@@ -83,6 +95,9 @@ export interface Cited {
   readonly table: Table;
   readonly row?: string;
   readonly column?: string;
+  /** Where it stands, if not where its table does. */
+  readonly source?: Source;
+  readonly at?: Locator;
   readonly verified: Verification;
   readonly note?: string;
 }

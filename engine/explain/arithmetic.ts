@@ -2,10 +2,10 @@ import { sources } from '../../tables/sources.ts';
 import type { UnitId } from '../../tables/units/definitions.ts';
 import type { Formula, FormulaSymbol } from './formula.ts';
 
-/** Steps of plain arithmetic, made to measure for the number of terms; they need no source but themselves. */
-const ours: Formula['source'] = {
-  source: sources.hightap,
-  at: { section: 'arithmetic', checkedOn: '2026-11-25' },
+/** Of steps of plain arithmetic: they need no source but themselves. */
+export const ours: Formula['source'] = {
+  source: sources.arithmetic,
+  at: { checkedOn: '2026-11-25' },
   verified: 'computed',
 };
 

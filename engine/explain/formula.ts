@@ -14,6 +14,8 @@ export interface Formula<S extends string = string> {
   readonly id: string;
   readonly title: string;
   readonly printed: string;
+  /** How it is printed for terms that it takes another form for; undefined where that is `printed`. */
+  readonly printedAt?: (terms: { readonly [name in S]: number }) => string | undefined;
   readonly source: { readonly source: Source; readonly at: Locator; readonly verified: Verification };
   readonly symbols: { readonly [name in S]: FormulaSymbol };
   readonly result: FormulaSymbol;

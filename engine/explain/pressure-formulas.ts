@@ -1,16 +1,17 @@
 import { sources } from '../../tables/sources.ts';
+import { ours as arithmetic } from './arithmetic.ts';
 import type { Formula } from './formula.ts';
 
 const checkedOn = '2026-11-25';
 const hydrostatics: Formula['source'] = {
   source: sources.hydrostatics,
-  at: { section: 'pressure of a column of water', checkedOn },
-  verified: 'seen',
+  at: { checkedOn },
+  verified: 'textbook',
 };
 const localLoss: Formula['source'] = {
   source: sources['darcy-weisbach'],
   at: { section: 'head loss in pipes', checkedOn },
-  verified: 'seen',
+  verified: 'textbook',
 };
 
 /** Friction over a length, of pipe or of the pipe that fittings are worth. */
@@ -18,7 +19,7 @@ export const gradientOverLength = {
   id: 'gradient-length',
   title: 'Friction over the length',
   printed: 'R · L',
-  source: localLoss,
+  source: arithmetic,
   symbols: { R: { unit: 'psi/ft', meaning: 'friction gradient' }, L: { unit: 'ft', meaning: 'length' } },
   result: { unit: 'psi', meaning: 'loss' },
   compute: ({ R, L }) => R * L,

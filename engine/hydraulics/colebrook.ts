@@ -41,16 +41,22 @@ export function frictionFactor(Re: number, relativeRoughness: number): number {
   return laminar + ((Re - laminarTo) / (turbulentFrom - laminarTo)) * (turbulent - laminar);
 }
 
+const printedBetween = '64 / 2000 + (Re - 2000) / 2000 · (f₄₀₀₀ - 64 / 2000)';
+
 /** {@link frictionFactor} with its sources. */
 export const darcyFactor = {
   id: 'colebrook',
   title: 'Friction factor, Colebrook',
-  printed:
-    '1/√f = -2 · log10(ε/(3.7 d) + 2.51/(Re √f)); 64/Re up to Re 2000, a straight line from there to Re 4000',
+  printed: '1/√f = -2 · log10(ε / (3.7 · d) + 2.51 / (Re · √f))',
+  printedAt: ({ Re }) =>
+    Re <= 0 ? '0' : Re <= laminarTo ? '64 / Re' : Re < turbulentFrom ? printedBetween : undefined,
+  note:
+    'Turbulent flow, Re 4000 and more, by Colebrook; laminar flow, up to Re 2000, by 64 / Re; in between, where no law ' +
+    'holds, a straight line to Colebrook’s factor at Re 4000 (f₄₀₀₀).',
   source: {
     source: sources['colebrook-1939'],
     at: { section: 'friction factor', checkedOn: '2026-11-25' },
-    verified: 'seen',
+    verified: 'textbook',
   },
   symbols: {
     Re: { unit: 'one', meaning: 'Reynolds number' },

@@ -10,7 +10,7 @@ export const reynolds = {
   source: {
     source: sources['darcy-weisbach'],
     at: { section: 'Reynolds number', checkedOn: '2026-11-25' },
-    verified: 'seen',
+    verified: 'textbook',
   },
   symbols: {
     ρ: { unit: 'kg/m3', meaning: 'density of the water' },
@@ -26,11 +26,11 @@ export const reynolds = {
 export const darcyWeisbach = {
   id: 'darcy-weisbach',
   title: 'Friction, Darcy-Weisbach',
-  printed: 'R = f · ρ · v² / (2 d)',
+  printed: 'R = f · ρ · v² / (2 · d)',
   source: {
     source: sources['darcy-weisbach'],
     at: { section: 'head loss in pipes', checkedOn: '2026-11-25' },
-    verified: 'seen',
+    verified: 'textbook',
   },
   symbols: {
     f: { unit: 'one', meaning: 'Darcy friction factor' },

@@ -26,7 +26,7 @@ export const hazenWilliams = {
     C: { unit: 'one', meaning: 'Hazen-Williams C of the pipe' },
     d: { unit: 'in', meaning: 'bore' },
   },
-  result: { unit: 'one', meaning: 'feet of head per 100 ft of pipe' },
+  result: { unit: 'ft/100ft', meaning: 'head lost in the pipe' },
   compute: ({ Q, C, d }) => (0.2083 * (100 / C) ** 1.852 * Q ** hazenWilliamsExponent) / d ** 4.8655,
 } as const satisfies Formula<'Q' | 'C' | 'd'>;
 
@@ -37,11 +37,11 @@ export const headGradient = {
   printed: 'R = (h / 100) · ρ · g',
   source: {
     source: sources.hydrostatics,
-    at: { section: 'pressure of a column of water', checkedOn: '2026-11-25' },
-    verified: 'seen',
+    at: { checkedOn: '2026-11-25' },
+    verified: 'textbook',
   },
   symbols: {
-    h: { unit: 'one', meaning: 'feet of head per 100 ft of pipe' },
+    h: { unit: 'ft/100ft', meaning: 'head lost in the pipe' },
     ρ: { unit: 'kg/m3', meaning: 'density of the water' },
     g: { unit: 'm/s2', meaning: 'standard gravity' },
   },

@@ -8,8 +8,8 @@ export const velocity = {
   printed: 'v = Q / (π · d² / 4)',
   source: {
     source: sources.continuity,
-    at: { section: 'continuity', checkedOn: '2026-11-25' },
-    verified: 'seen',
+    at: { checkedOn: '2026-11-25' },
+    verified: 'textbook',
   },
   symbols: {
     Q: { unit: 'm3/s', meaning: 'design flow' },

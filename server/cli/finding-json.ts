@@ -26,9 +26,9 @@ function mendJson(mend: Mend): object {
 }
 
 /** A table value for programs: as printed and in SI, with document, place and verification. */
-export function citedJson({ table, row, column, printed, unit, value, verified }: Cited): object {
+export function citedJson({ table, row, column, printed, unit, value, verified, ...own }: Cited): object {
   return {
-    ...placeJson(table.source, table.at, verified),
+    ...placeJson(own.source ?? table.source, own.at ?? table.at, verified),
     title: table.title,
     ...(row === undefined ? {} : { row }),
     ...(column === undefined ? {} : { column }),

@@ -10,7 +10,7 @@ export function stepJson(step: Step): object {
   return {
     id,
     title: formula.title,
-    formula: formula.printed,
+    formula: written.formula,
     arithmetic: written.arithmetic,
     result: written.result,
     value_SI: value,

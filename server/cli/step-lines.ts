@@ -1,7 +1,14 @@
-import { type Explained, figures, type Step, type UnitSystem, writeOut } from '../../engine/index.ts';
-import { type Dimension, fromSI, type UnitId, units } from '../../tables/units/definitions.ts';
-import { displayUnits, type Shown, show } from '../../tables/units/display.ts';
-import { citedText, placeText, verificationText } from '../../views/text/citation-text.ts';
+import {
+  type Explained,
+  figures,
+  type Step,
+  type UnitSystem,
+  type WrittenStep,
+  writeOut,
+} from '../../engine/index.ts';
+import { fromSI, type UnitId, units } from '../../tables/units/definitions.ts';
+import { asRead } from '../../views/text/as-read.ts';
+import { citedText, provenanceText } from '../../views/text/citation-text.ts';
 import { citedPlace, citedValue } from './unverified-lines.ts';
 import { wrap } from './wrap.ts';
 
@@ -9,45 +16,35 @@ import { wrap } from './wrap.ts';
 export function stepLines(step: Step, system: UnitSystem): string[] {
   const { id, formula, terms } = step;
   const { source, at, verified } = formula.source;
-  const { arithmetic, result } = writeOut(step);
+  const written = writeOut(step);
+  const { result } = written;
+  const read = asRead(step.value, formula.result.unit, system);
+  const reading = isReading(step, written);
   return [
-    ...wrap(`[${id}] ${formula.title}: ${result}${asRead(step, system)}`, '', '    '),
-    ...(isReading(step) ? [] : wrap(formula.printed, '    ')),
-    ...Object.entries(terms).flatMap(([name, term]) => termLines(name, term, step)),
-    ...(isReading(step) ? [] : arithmeticLines(arithmetic, result)),
-    ...(verified === 'computed'
-      ? []
-      : wrap(`${placeText(source, at)} (${verificationText(verified)})`, '    Formula: ')),
+    ...wrap(`[${id}] ${formula.title}: ${read === undefined ? result : `${read} (${result})`}`, '', '    '),
+    ...(reading ? [] : wrap(written.formula, '    ')),
+    ...Object.entries(terms).flatMap(([name, term]) => termLines(name, term, step, written)),
+    ...(reading ? [] : arithmeticLines(written)),
+    ...(verified === 'computed' ? [] : wrap(provenanceText(source, at, verified), '    Formula: ')),
     ...(formula.note === undefined ? [] : wrap(formula.note, '    Note: ')),
   ];
 }
 
-/** The result once more as the reader sees it elsewhere, where its formula works in another unit. */
-function asRead({ formula, value }: Step, system: UnitSystem): string {
-  const { dimension } = units[formula.result.unit];
-  if (!isShown(dimension) || displayUnits[system][dimension].unit === formula.result.unit) return '';
-  return ` (${show(value, dimension, system)})`;
-}
-
-function isShown(dimension: Dimension): dimension is Extract<Dimension, Shown> {
-  return Object.hasOwn(displayUnits.us, dimension);
-}
-
 /** One value taken as it is: nothing is left to write out. */
-function isReading({ formula, terms }: Step): boolean {
-  return formula.printed === '0' || Object.hasOwn(terms, formula.printed);
+function isReading({ terms }: Step, { formula }: WrittenStep): boolean {
+  return formula === '0' || Object.hasOwn(terms, formula);
 }
 
-function arithmeticLines(arithmetic: string, result: string): string[] {
+function arithmeticLines({ arithmetic, result }: WrittenStep): string[] {
   // A law that is solved for something inside it says on its own what equals what.
-  if (arithmetic.includes(' = ')) return [...wrap(`${arithmetic};`, '    '), ...wrap(result, '    = ')];
-  return wrap(`${arithmetic} = ${result}`, '    = ', '      ');
+  const first = arithmetic.includes(' = ') ? '    ' : '    = ';
+  return wrap(`${arithmetic} = ${result}`, first, '      ');
 }
 
-function termLines(name: string, term: Explained, { formula }: Step): string[] {
+function termLines(name: string, term: Explained, { formula }: Step, { inputs }: WrittenStep): string[] {
   const symbol = formula.symbols[name];
-  if (symbol === undefined) return [];
-  const value = inUnit(term.value, symbol.unit);
+  const value = inputs[name];
+  if (symbol === undefined || value === undefined) return [];
   return wrap(`${value}, ${symbol.meaning}; ${originWords(term, value)}`, `      ${name} = `, '          ');
 }
 

@@ -1,6 +1,14 @@
-import { explainInlet, explainRun, type Report, type Steps, writeOut } from '../../engine/index.ts';
-import type { Job } from '../../engine/job/job.ts';
+import {
+  explainInlet,
+  explainRun,
+  type Report,
+  type Step,
+  type Steps,
+  writeOut,
+} from '../../engine/index.ts';
+import type { Job, UnitSystem } from '../../engine/job/job.ts';
 import type { ExplainedStep } from '../../views/parts/explanation.tsx';
+import { asRead } from '../../views/text/as-read.ts';
 import { figureWithUnit } from '../../views/text/figure.ts';
 
 export interface FigureExplanation {
@@ -26,10 +34,14 @@ export function explanationOf(
   for (const steps of sheets(report, owner)) {
     const step = steps.get(`${owner}.${quantity}`);
     if (step !== undefined) {
-      return { title: `${owner}: ${step.formula.title}`, steps: [{ step, written: writeOut(step) }] };
+      return { title: `${owner}: ${step.formula.title}`, steps: [explained(step, job.units)] };
     }
   }
   return undefined;
+}
+
+function explained(step: Step, system: UnitSystem): ExplainedStep {
+  return { step, written: writeOut(step), asRead: asRead(step.value, step.formula.result.unit, system) };
 }
 
 /** Where a step of this owner may stand. Steps of the street and the water stand with every run. */
@@ -50,7 +62,7 @@ function explainLoss(job: Job, report: Report, run: string): FigureExplanation |
   const steps = lossParts
     .map((part) => sheet.get(`${run}.${part}`))
     .filter((step) => step !== undefined)
-    .map((step) => ({ step, written: writeOut(step) }));
+    .map((step) => explained(step, job.units));
   const show = (value: number) => figureWithUnit(value, 'pressure', job.units);
   const total = steps.reduce((sum, { step }) => sum + step.value, 0);
   return {

@@ -225,7 +225,7 @@ export const meterLimits: GridTable<string, 'safeMaximum'> = {
   title: 'Safe maximum operating capacity of displacement meters',
   source: sources['meter-loss-sheet'],
   at: { checkedOn: '2026-11-25' },
-  verified: 'corroborated',
+  verified: 'seen-secondary',
   note:
     'Where the columns of the sheet end; the same as recalled of AWWA C700. Editions of C700 later than the sheet cap the ' +
     'loss at 15 psi in 1-1/2 and 2 in as well (from memory).',

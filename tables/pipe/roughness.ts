@@ -2,6 +2,8 @@ import { sources } from '../sources.ts';
 import type { GridTable } from '../table.ts';
 import type { MaterialId } from './names.ts';
 
+const checkedOn = '2026-11-25';
+
 const copper = {
   values: { c: 140, roughness: 0.0015 },
   note:
@@ -16,16 +18,19 @@ export const roughness: GridTable<MaterialId, 'c' | 'roughness'> = {
   id: 'pipe-roughness',
   title: 'Hazen-Williams coefficient and absolute roughness',
   source: sources['pipe-data-page'],
-  at: { checkedOn: '2026-11-25' },
+  at: { checkedOn },
   verified: 'seen-secondary',
   note: 'C holds for water near room temperature; it rises with temperature and size in smooth tube.',
   columns: { c: 'one', roughness: 'mm' },
   rows: {
     pex: {
       values: { c: 150, roughness: 0.0015 },
-      verified: 'computed',
+      cells: {
+        c: { source: sources['pex-design-manual-a'], at: { page: '137', checkedOn }, verified: 'computed' },
+        roughness: { source: sources['pex-manual-b'], at: { checkedOn }, verified: 'computed' },
+      },
       note:
-        'C = 150 reproduces a manufacturer’s PEX friction table (2014) on the average bore; a smooth wall reproduces ' +
+        'C = 150 is fitted to a manufacturer’s PEX friction table (2014) on the average bore; a smooth wall is fitted to ' +
         'another’s (2015). 0.007 mm is recalled from DIN 1988-300.',
     },
     'copper-k': copper,
@@ -33,7 +38,7 @@ export const roughness: GridTable<MaterialId, 'c' | 'roughness'> = {
     'copper-m': copper,
     cpvc: {
       values: { c: 150, roughness: 0.0015 },
-      verified: 'seen',
+      cells: { c: { source: sources['cpvc-guide'], at: { checkedOn }, verified: 'seen' } },
       note: 'C = 150 stands in a manufacturer’s guide (2013) and in an engineering manual.',
     },
     pe: {

@@ -79,6 +79,8 @@ export const units = {
   wsfu: { dimension: 'fixture units', symbol: 'WSFU', factor: 1 },
   /** gpm of water at 60 F that a valve passes at 1 psi. */
   Cv: { dimension: 'flow coefficient', symbol: 'Cv', factor: 1 },
+  /** Feet of head per 100 ft of pipe, a slope. */
+  'ft/100ft': { dimension: 'number', symbol: 'ft/100 ft', factor: 0.01 },
   one: { dimension: 'number', symbol: '', factor: 1 },
 } as const satisfies Record<string, UnitDefinition>;
 

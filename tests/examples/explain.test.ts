@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Basis, explainAll, type Report, type Step, type Steps } from '../../engine/index.ts';
+import { type Basis, explainAll, type Report, type Step, type Steps, writeOut } from '../../engine/index.ts';
 import { fromSI, toSI } from '../../tables/units/definitions.ts';
 import { exampleNames, openExample, reportOf } from './open-example.ts';
 
@@ -95,6 +95,26 @@ describe.each(exampleNames.flatMap((name) => choices.map(([choice, basis]) => ({
         expect(relative(step!.value, value), `${id}: ${step!.value}, solved ${value}`).toBeLessThanOrEqual(
           1e-9,
         );
+      }
+    });
+
+    it('every formula is made of its symbols, numbers and signs alone, and written out holds no symbol', async () => {
+      const { steps } = await open();
+      const known = new Set(['max', 'min', 'log10', 'π', 'f₄₀₀₀']);
+      for (const step of steps.values()) {
+        const { formula, arithmetic } = writeOut(step);
+        const inside = formula.includes('√f') ? ['f'] : [];
+        const right = formula.replace(/^[\p{L}]+ = /u, '');
+        const words = right.match(/[\p{L}_](?:(?![²³])[\p{L}\p{N}_])*/gu) ?? [];
+        for (const word of words) {
+          expect([...known, ...inside, ...Object.keys(step.terms)], `${formula}: ${word}`).toContain(word);
+        }
+        // A product has its sign: two factors side by side could not be told from one once they are numbers.
+        expect(right, step.id).not.toMatch(/[\p{L}\p{N})²] +[\p{L}\p{N}√(]/u);
+        for (const word of arithmetic.replace('; so f', '').match(/[\p{L}_][\p{L}\p{N}_]*/gu) ?? []) {
+          if (/^e$/.test(word)) continue;
+          expect([...known, ...inside], `${step.id}: ${arithmetic}`).toContain(word);
+        }
       }
     });
 

@@ -4,6 +4,8 @@ import { citePoint, citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { lawsApart } from '../../tables/practice-limits.ts';
 import type { CurveTable, GridTable } from '../../tables/table.ts';
 
+const other = { id: 'other', title: 'Another', edition: '' };
+
 const sheet: GridTable<'a' | 'b', 'length' | 'loss'> = {
   kind: 'grid',
   id: 'sheet',
@@ -14,7 +16,12 @@ const sheet: GridTable<'a' | 'b', 'length' | 'loss'> = {
   columns: { length: 'ft', loss: 'psi' },
   rows: {
     a: { values: { length: 10 } },
-    b: { values: { length: 20, loss: 1 }, verified: 'seen', note: 'as printed' },
+    b: {
+      values: { length: 20, loss: 1 },
+      verified: 'seen',
+      note: 'as printed',
+      cells: { length: { source: other, at: { page: '7', checkedOn: '2026-11-25' }, verified: 'computed' } },
+    },
   },
 };
 
@@ -33,6 +40,16 @@ describe('lookUp', () => {
 
   it('prefers what the row says of itself', () => {
     expect(lookUp(sheet, 'b', 'loss')).toMatchObject({ verified: 'seen', note: 'as printed' });
+  });
+
+  it('prefers what is said of the cell to its row and its table', () => {
+    expect(lookUp(sheet, 'b', 'length')).toMatchObject({
+      source: other,
+      at: { page: '7' },
+      verified: 'computed',
+      note: 'as printed',
+    });
+    expect(lookUp(sheet, 'b', 'loss')).not.toHaveProperty('source');
   });
 
   it('throws on a blank cell, and names it', () => {

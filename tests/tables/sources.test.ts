@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { roughness } from '../../tables/pipe/roughness.ts';
 import { sources } from '../../tables/sources.ts';
 import { collectTables, tableModules } from './collect-tables.ts';
 
@@ -25,6 +26,10 @@ describe('sources', () => {
     const cited = (await collectTables()).sources;
     expect(cited.length).toBeGreaterThan(50);
     for (const source of cited) expect(known, source.title).toContain(source);
+  });
+
+  it('of a single cell count among those that a table cites', async () => {
+    expect((await collectTables()).sources).toContain(roughness.rows.cpvc.cells?.c?.source);
   });
 
   it('are each cited by a table, a rule or a formula', () => {

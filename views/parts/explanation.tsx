@@ -1,13 +1,14 @@
 import type { Explained, Step } from '../../engine/explain/step.ts';
 import type { WrittenStep } from '../../engine/explain/write-out.ts';
-import { fromSI, type UnitId, units } from '../../tables/units/definitions.ts';
-import { citedText, placeText, verificationText } from '../text/citation-text.ts';
-import { significant } from '../text/figure.ts';
+import { units } from '../../tables/units/definitions.ts';
+import { citedText, provenanceText } from '../text/citation-text.ts';
 
 /** One step with its written form. */
 export interface ExplainedStep {
   readonly step: Step;
   readonly written: WrittenStep;
+  /** The result in the reader's unit, where the formula works in another. */
+  readonly asRead?: string | undefined;
 }
 
 export interface ExplanationProps {
@@ -44,12 +45,16 @@ export function Explanation({ job, title, sum, steps }: ExplanationProps): JSX.E
   );
 }
 
-function StepSection({ job, step, written }: ExplainedStep & { job: string }): JSX.Element {
+function StepSection({ job, step, written, asRead }: ExplainedStep & { job: string }): JSX.Element {
   const { formula } = step;
   const { source, at, verified } = formula.source;
   return (
     <section class="step">
       <h3 safe>{`${formula.title}: ${step.id}`}</h3>
+      <p class="result">
+        <strong safe>{asRead ?? written.result}</strong>
+        {asRead === undefined ? '' : <span safe>{` (${written.result})`}</span>}
+      </p>
       <p class="formula">
         <span class="caption">Formula </span>
         <code safe>{written.formula}</code>
@@ -71,7 +76,7 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
             </tr>
           </thead>
           <tbody>
-            {Object.entries(formula.symbols).map(([symbol, { unit, meaning }]) => {
+            {Object.entries(formula.symbols).map(([symbol, { meaning }]) => {
               const term = step.terms[symbol];
               return (
                 <tr>
@@ -79,7 +84,7 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
                     {symbol}
                   </th>
                   <td class="numeric" safe>
-                    {term === undefined ? '' : valueText(term.value, unit)}
+                    {written.inputs[symbol] ?? ''}
                   </td>
                   <td safe>{meaning}</td>
                   <td>{term === undefined ? '' : <Origin job={job} term={term} />}</td>
@@ -90,14 +95,10 @@ function StepSection({ job, step, written }: ExplainedStep & { job: string }): J
         </table>
       </section>
       <p class="source" safe>
-        {`Formula: ${placeText(source, at)} (${verificationText(verified)}).${formula.note === undefined ? '' : ` ${formula.note}`}`}
+        {`Formula: ${provenanceText(source, at, verified)}.${formula.note === undefined ? '' : ` ${formula.note}`}`}
       </p>
     </section>
   );
-}
-
-function valueText(value: number, unit: UnitId): string {
-  return `${significant(fromSI(value, unit))} ${units[unit].symbol}`.trim();
 }
 
 function Origin({ job, term }: { job: string; term: Explained }): JSX.Element {

@@ -42,13 +42,3 @@ export function figuresApart(
   while (value !== limit && digits < decimals + 3 && write(value, digits) === write(limit, digits)) digits++;
   return [write(value, digits), write(limit, digits)];
 }
-
-/** Four significant digits or all before the point, for values of any size: `0.01234`, `12345`. */
-export function significant(value: number): string {
-  if (value === 0) return '0';
-  const size = Math.abs(value);
-  if (size >= 1e7 || size < 1e-4) return value.toExponential(3).replaceAll('-', '−');
-  const digits = Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(size))));
-  const text = digits === 0 ? value.toFixed(0) : value.toFixed(digits).replace(/\.?0+$/, '');
-  return text.replace('-', '−');
-}

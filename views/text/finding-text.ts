@@ -260,7 +260,8 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'hose-outlets':
       return {
         what: `${finding.fixtures.map((id) => fixtureName(job, id)).join(', ')}: used or treated water can be drawn back from a hose or from the ground into the drinking water.`,
-        tryThis: 'Fit a vacuum breaker at each, or for irrigation the backflow assembly that the local code asks for.',
+        tryThis:
+          'Fit a vacuum breaker at each, or for irrigation the backflow assembly that the local code asks for.',
       };
     case 'demand-beyond-table':
       return {

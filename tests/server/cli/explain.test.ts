@@ -12,7 +12,7 @@ describe('hightap explain', () => {
     const told = flat(stdout);
     // 2.5 gpm = 2.5 x 3.785411784e-3 / 60 m3/s = 1.5773e-4; bore 0.475 in = 0.012065 m;
     // v = Q / (pi d2 / 4) = 1.5773e-4 / 1.14326e-4 = 1.3796 m/s = 4.5 ft/s.
-    expect(told).toContain('[C5.velocity] Velocity: 1.3796 m/s (4.5 ft/s)');
+    expect(told).toContain('[C5.velocity] Velocity: 4.5 ft/s (1.3796 m/s)');
     expect(told).toContain('= 0.00015773 / (π · 0.012065² / 4) = 1.3796 m/s');
     expect(told).toContain('step C5.flow');
     expect(told).toContain('0.475 in; ASTM F876/F877');

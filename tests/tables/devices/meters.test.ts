@@ -19,6 +19,10 @@ describe('meters', () => {
     expect(meterLosses[size]!.points).toEqual(read);
   });
 
+  it('were read in a sheet about the standard, which is no other code', () => {
+    expect(meterLimits.verified).toBe('seen-secondary');
+  });
+
   it.each(sizes)('end at the safe maximum: %s in', (size) => {
     expect(meterLosses[size]!.points.at(-1)![0]).toBe(meterLimits.rows[size]!.values.safeMaximum);
   });

@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  figuresApart,
-  figureWithUnit,
-  fixed,
-  signedPressure,
-  significant,
-} from '../../../views/text/figure.ts';
+import { figuresApart, figureWithUnit, fixed, signedPressure } from '../../../views/text/figure.ts';
 
 describe('figures', () => {
   it('have a true minus sign, and no negative nothing', () => {
@@ -25,17 +19,5 @@ describe('figures', () => {
     expect(figuresApart(68947.57, 137895.15, 'pressure', 'us')).toEqual(['10.0 psi', '20.0 psi']);
     expect(figuresApart(68947.57, 69016.52, 'pressure', 'us')).toEqual(['10.00 psi', '10.01 psi']);
     expect(figuresApart(68947.57, 68947.57, 'pressure', 'us')).toEqual(['10.0 psi', '10.0 psi']);
-  });
-
-  it.each([
-    [0, '0'],
-    [12345.6, '12346'],
-    [62.366, '62.37'],
-    [0.000123456, '0.0001235'],
-    [1.5, '1.5'],
-    [-3, '−3'],
-    [1.2e-7, '1.200e−7'],
-  ])('carry four significant digits: %d', (value, expected) => {
-    expect(significant(value)).toBe(expected);
   });
 });
