@@ -16,7 +16,12 @@ export interface Amount {
   readonly from: readonly number[];
 }
 
-type Growing = Omit<TakeOffLine, 'from'> & { readonly from: Map<string, TakeOffLine['from'][number]> };
+/** A line while it grows; the runs of each part by their positions. */
+interface Growing {
+  readonly line: Omit<TakeOffLine, 'quantity' | 'from'>;
+  quantity: Decimal;
+  readonly from: Map<string, { readonly at: readonly number[]; quantity: Decimal }>;
+}
 
 /** Adds up what is alike, in an order that depends on the drawing alone. */
 export function gatherLines(
@@ -26,25 +31,26 @@ export function gatherLines(
   const lines = new Map<string, Growing>();
   for (const { article, quantity, place, from } of amounts) {
     const key = `${articleKey(article)} ${place.phase} ${place.service} ${areaKey(place.area)}`;
-    const before = lines.get(key);
-    const line: Growing = before ?? {
-      article,
-      unit: partKinds[article.kind].unit,
-      quantity: nothing,
-      ...place,
-      from: new Map(),
-    };
+    let growing = lines.get(key);
+    if (growing === undefined) {
+      const { unit } = partKinds[article.kind];
+      growing = { line: { article, unit, ...place }, quantity: nothing, from: new Map() };
+      lines.set(key, growing);
+    }
+    growing.quantity = growing.quantity.plus(quantity);
     const origin = from.join(' ');
-    const there = line.from.get(origin);
-    line.from.set(origin, {
-      runs: there?.runs ?? from.map((at) => runs[at]!.id),
-      quantity: quantity.plus(there?.quantity ?? 0),
-    });
-    lines.set(key, { ...line, quantity: line.quantity.plus(quantity) });
+    const there = growing.from.get(origin);
+    if (there === undefined) growing.from.set(origin, { at: from, quantity });
+    else there.quantity = there.quantity.plus(quantity);
   }
   const levels = new Map(job.levels.map(({ id }, place) => [id, place]));
   return [...lines.values()]
-    .map((line) => ({ ...line, from: [...line.from.values()] }))
+    .map(({ line, quantity, from }): TakeOffLine => {
+      const origins = [...from.values()].map((part) => {
+        return { runs: part.at.map((at) => runs[at]!.id), quantity: part.quantity };
+      });
+      return { ...line, quantity, from: origins };
+    })
     .sort((one, other) => inOrder(one, other, levels));
 }
 

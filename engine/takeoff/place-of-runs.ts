@@ -2,7 +2,7 @@ import { type FixtureKind, fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { shutOffs } from '../../tables/pipe/names.ts';
 import type { PhaseId, ServiceId } from '../../tables/takeoff/part-kinds.ts';
 import { toSI } from '../../tables/units/definitions.ts';
-import type { Run } from '../job/job.ts';
+import type { Level, Run } from '../job/job.ts';
 import type { Network } from '../network/network.ts';
 
 /** A level by its id, or outdoors; `whole` where a job has no levels, and for what belongs to no one place. */
@@ -34,13 +34,17 @@ export function placeOfRuns(
 ): readonly RunPlace[] {
   const { runs, hot } = network;
   const outdoor = outdoorRuns(network);
+  const rising = [...network.job.levels].sort((one, other) => one.elevation.si - other.elevation.si);
+  const levelAt = new Map(network.inlets.map(({ run, fixture }) => [run, fixture.level]));
   const buried = named ?? undergroundRuns(runs, followers);
   return runs.map((run, at): RunPlace => {
     const service = hot[at] === 1 ? 'hot' : outdoor[at] === 1 ? 'outdoor' : 'cold';
     const underground = buried.has(run.id);
     const phase = underground ? 'underground' : 'rough-in';
     const area: Area =
-      underground || service === 'outdoor' ? { area: 'outdoors' } : levelOf(network, run, at);
+      underground || service === 'outdoor'
+        ? { area: 'outdoors' }
+        : levelOf(levelAt.get(at), rising, network.elevation[at]!);
     return { phase, area, service };
   });
 }
@@ -78,15 +82,12 @@ function shutsBuilding({ kind, count }: Run['fittings'][number]): boolean {
   return count > 0 && kind !== 'curb-stop' && shutOffs.has(kind);
 }
 
-function levelOf({ job, elevation }: Network, { end }: Run, at: number): Area {
-  if (end !== undefined && 'fixture' in end) {
-    const level = job.fixtures.find(({ id }) => id === end.fixture)?.level;
-    if (level !== undefined) return { area: 'level', level };
-  }
-  const rising = [...job.levels].sort((one, other) => one.elevation.si - other.elevation.si);
+/** @param rising the levels from the lowest up */
+function levelOf(ofFixture: string | undefined, rising: readonly Level[], elevation: number): Area {
+  if (ofFixture !== undefined) return { area: 'level', level: ofFixture };
   const [lowest] = rising;
   if (lowest === undefined) return { area: 'whole' };
   const hair = toSI(1e-6, 'ft');
-  const { id } = rising.findLast((level) => level.elevation.si <= elevation[at]! + hair) ?? lowest;
+  const { id } = rising.findLast((level) => level.elevation.si <= elevation + hair) ?? lowest;
   return { area: 'level', level: id };
 }

@@ -2,10 +2,12 @@ import { benchEdit } from './edit.bench.ts';
 import { figure } from './figure.ts';
 import { benchSizing } from './sizing.bench.ts';
 import { benchSolve } from './solve.bench.ts';
+import { benchTakeOff } from './takeoff.bench.ts';
 
 /** `npm run bench` prints every figure; `--short` shows only that they run. */
 const short = process.argv.includes('--short');
 await benchEdit(short);
 benchSolve(short);
 await benchSizing(short);
+benchTakeOff(short);
 figure('peak_memory_mb', process.resourceUsage().maxRSS / 1024, 'MB');
