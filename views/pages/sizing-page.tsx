@@ -113,6 +113,10 @@ function savesText(saves: number | undefined, currency: string): string {
     : `; ${money(-saves, currency)} more than as drawn`;
 }
 
+function held({ question: { keep, trunks, notLarger } }: SizingView): boolean {
+  return keep.length > 0 || trunks.length > 0 || notLarger;
+}
+
 /** Why nothing fits, and what would make it fit. */
 function Nothing({ view, found }: { view: SizingView; found: SizingFound }): JSX.Element {
   const { units } = view.job;
@@ -136,7 +140,7 @@ function Nothing({ view, found }: { view: SizingView; found: SizingFound }): JSX
         </p>
       ) : (
         <p safe>
-          {`It would fit from ${figureWithUnit(least.need, 'pressure', units)} at the street under demand; the supply gives ${figureWithUnit(available, 'pressure', units)}. Or free runs that are kept or tied, take a larger meter or a device that loses less, shorten the path, or draw up another scheme.`}
+          {`It would fit from ${figureWithUnit(least.need, 'pressure', units)} at the street under demand; the supply gives ${figureWithUnit(available, 'pressure', units)}. Or ${held(view) ? 'free runs that are kept or tied, ' : ''}take a larger meter or a device that loses less, shorten the path, or draw up another scheme.`}
         </p>
       )}
     </>

@@ -62,15 +62,15 @@ const wide = toSI(10, 'psi');
 const margin = toSI(2, 'psi');
 
 /**
- * The pressures that a plot shows: what is drawn and where the curves begin, with room beside; of a curve that goes
- * far beyond, only the beginning.
+ * The pressures that a plot shows: all that is drawn and, if that is near, where the curves begin, with room beside;
+ * of a curve that goes far beyond, only the beginning.
  */
 export function shownSpan(
   drawn: readonly number[],
   starts: readonly number[],
   ends: readonly number[],
 ): Span {
-  const near = [0, ...drawn, ...starts].map((value) => Math.max(-3 * wide, Math.min(3 * wide, value)));
+  const near = [0, ...drawn, ...starts.map((value) => Math.max(-3 * wide, Math.min(3 * wide, value)))];
   const least = Math.min(...near) - margin;
   const reach = Math.max(wide, ...near) + margin;
   return { least, most: Math.max(Math.min(reach, Math.max(...ends, 0) + margin), least + 2 * margin) };

@@ -75,7 +75,12 @@ function Plot(props: CostPlotProps & { readonly shape: keyof typeof shapes }): J
       {props.marks.map(({ pressure, label }) => (
         <g class="mark">
           <line x1={x.at(pressure)} x2={x.at(pressure)} y1={top - 8} y2={base} />
-          <text x={x.at(pressure) + 5} y={top - 12} safe>
+          <text
+            x={x.at(pressure) + (x.at(pressure) > width * 0.75 ? -5 : 5)}
+            y={top - 12}
+            text-anchor={x.at(pressure) > width * 0.75 ? 'end' : 'start'}
+            safe
+          >
             {label}
           </text>
         </g>

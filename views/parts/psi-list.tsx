@@ -18,7 +18,9 @@ export function PsiList(props: {
   const { currency } = view.book;
   const { worst } = view.report;
   if (prices.length === 0) return <p>No single change gains anything there.</p>;
-  const one = toSI(1, displayUnits[units].pressure.unit);
+  const { unit, decimals } = displayUnits[units].pressure;
+  const one = toSI(1, unit);
+  const least = one * 10 ** -decimals;
   return (
     <>
       <p safe>
@@ -48,7 +50,7 @@ export function PsiList(props: {
                   : `Meter on run ${change.run}: ${change.from} → ${change.to}`}
               </th>
               <td class="numeric" safe>
-                {gain < one / 20 ? `under ${signedPressure(one / 20, units)}` : signedPressure(gain, units)}
+                {gain < least / 2 ? `under ${signedPressure(least, units)}` : signedPressure(gain, units)}
               </td>
               <td class="numeric" safe>
                 {signedMoney(cents, currency)}
