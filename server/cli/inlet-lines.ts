@@ -2,6 +2,7 @@ import type { InletResult, UnitSystem } from '../../engine/index.ts';
 import { showParts } from '../../tables/units/display.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
 import { inletName } from './choose-inlet.ts';
+import { leftAndNeeded } from './short-of.ts';
 import { tableLines } from './table-lines.ts';
 
 /** Inlets in the table unless all are asked for. */
@@ -9,9 +10,8 @@ export const mostInlets = 20;
 
 /** All inlets as a table, smallest margin first; beyond the first twenty a count unless `all`. */
 export function inletLines(inlets: readonly InletResult[], system: UnitSystem, all: boolean): string[] {
-  const pressure = (value: number): string => showParts(value, 'pressure', system).value;
   const shown = all ? inlets : inlets.slice(0, mostInlets);
-  const left = inlets.length - shown.length;
+  const more = inlets.length - shown.length;
   return [
     `What is left at each inlet, ${unitSymbol('pressure', system)}, smallest margin first`,
     '',
@@ -25,16 +25,19 @@ export function inletLines(inlets: readonly InletResult[], system: UnitSystem, a
         { title: 'Margin', holds: 'figures' },
         { title: '', holds: 'words' },
       ],
-      shown.map((result) => [
-        result.inlet.fixture.name,
-        inletName(result),
-        pressure(result.staticPressure),
-        pressure(result.residual),
-        pressure(result.inlet.requiredPressure),
-        pressure(result.margin),
-        result.margin < 0 ? 'SHORT' : '',
-      ]),
+      shown.map((result) => {
+        const { left, needed, margin } = leftAndNeeded(result, system);
+        return [
+          result.inlet.fixture.name,
+          inletName(result),
+          showParts(result.staticPressure, 'pressure', system).value,
+          left,
+          needed,
+          margin,
+          result.margin < 0 ? 'SHORT' : '',
+        ];
+      }),
     ),
-    ...(left === 0 ? [] : [`and ${left} more with more to spare; --all shows them`]),
+    ...(more === 0 ? [] : [`and ${more} more with more to spare; --all shows them`]),
   ];
 }

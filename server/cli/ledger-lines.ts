@@ -2,12 +2,15 @@ import { type InletResult, ledger, type Report } from '../../engine/index.ts';
 import { showParts } from '../../tables/units/display.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
 import { lossWords } from '../../views/text/loss-step.ts';
+import { leftAndNeeded } from './short-of.ts';
 import { tableLines } from './table-lines.ts';
 import { wrap } from './wrap.ts';
 
 /** The path from the street to one inlet as a table of what is lost to what, and what is left. */
-export function ledgerLines({ network, solution }: Report, { inlet, margin }: InletResult): string[] {
+export function ledgerLines({ network, solution }: Report, result: InletResult): string[] {
+  const { inlet, margin } = result;
   const system = network.job.units;
+  const ends = leftAndNeeded(result, system);
   const pressure = (value: number): string => showParts(value, 'pressure', system).value;
   const rows = ledger(network, solution, inlet.run).map(({ run, what, loss, after }) => {
     const pipe = what === 'pipe';
@@ -35,8 +38,8 @@ export function ledgerLines({ network, solution }: Report, { inlet, margin }: In
       [
         ['street', 'at the street, under demand', '', '', '', pressure(solution.supplyPressure)],
         ...rows,
-        ['', 'needed there', '', '', '', pressure(inlet.requiredPressure)],
-        ['', margin < 0 ? 'SHORT by' : 'to spare', '', '', '', pressure(Math.abs(margin))],
+        ['', 'needed there', '', '', '', ends.needed],
+        ['', margin < 0 ? 'SHORT by' : 'to spare', '', '', '', ends.margin.replace('-', '')],
       ],
     ),
   ];

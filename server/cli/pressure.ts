@@ -1,6 +1,6 @@
 import type { InletResult, Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
-import { show } from '../../tables/units/display.ts';
+import { unitSymbol } from '../../views/text/figure.ts';
 import { chooseInlet, inletName } from './choose-inlet.ts';
 import type { Call } from './command.ts';
 import { countsOf, countWords } from './findings-count.ts';
@@ -10,6 +10,7 @@ import { ledgerLines } from './ledger-lines.ts';
 import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome } from './outcome.ts';
 import { pressureJson } from './pressure-json.ts';
+import { leftAndNeeded } from './short-of.ts';
 import { restsOn, unverifiedLines } from './unverified-lines.ts';
 
 /** `hightap pressure JOB`: summary, inlets by margin, one path as a ledger. */
@@ -45,15 +46,16 @@ function pressureLines(report: Report, shown: InletResult | undefined, all: bool
 }
 
 function worstWords({ network, findings, passes, unverified }: Report, worst: InletResult): string {
-  const say = (value: number): string => show(value, 'pressure', network.job.units);
+  const { left, needed, margin } = leftAndNeeded(worst, network.job.units);
+  const unit = unitSymbol('pressure', network.job.units);
   const errors = countsOf(findings).error;
   const verdict =
     worst.margin < 0
-      ? `SHORT by ${say(-worst.margin)}`
+      ? `SHORT by ${margin.replace('-', '')} ${unit}`
       : passes
-        ? `passes with ${say(worst.margin)} to spare`
-        : `${say(worst.margin)} to spare, but ${errors} ${errors === 1 ? 'rule is' : 'rules are'} broken`;
+        ? `passes with ${margin} ${unit} to spare`
+        : `${margin} ${unit} to spare, but ${errors} ${errors === 1 ? 'rule is' : 'rules are'} broken`;
   const rests = restsOn(unverified);
-  const left = `${say(worst.residual)} left, ${say(worst.inlet.requiredPressure)} needed: ${verdict}`;
-  return rests === '' ? left : `${left} (${rests}, listed below)`;
+  const words = `${left} ${unit} left, ${needed} ${unit} needed: ${verdict}`;
+  return rests === '' ? words : `${words} (${rests}, listed below)`;
 }

@@ -1,4 +1,11 @@
-import type { HandMethodId, PriceBook, SizingStudy, StudiedSizes, UnitSystem } from '../../engine/index.ts';
+import type {
+  HandMethodId,
+  InletResult,
+  PriceBook,
+  SizingStudy,
+  StudiedSizes,
+  UnitSystem,
+} from '../../engine/index.ts';
 import { materialWords } from '../../engine/job/words.ts';
 import { toCents } from '../../engine/takeoff/money.ts';
 import { priceName } from '../../engine/takeoff/price-item.ts';
@@ -10,6 +17,7 @@ import { deferral, demandLines, headLines, labelled } from './job-head.ts';
 import { money, moneyMore } from './money-words.ts';
 import { bookLines } from './open-prices.ts';
 import { psiLines } from './psi-lines.ts';
+import { leftAndNeeded } from './short-of.ts';
 import { type Column, tableLines } from './table-lines.ts';
 import { unsizedLines } from './unsized-lines.ts';
 
@@ -77,9 +85,12 @@ function sizesWords({ runs, price, report }: StudiedSizes, { currency }: PriceBo
       ? ''
       : `; ${worst.inlet.fixture.name} (${inletName(worst)}) is worst, ${
           worst.margin < 0 ? 'SHORT by' : 'with'
-        } ${show(Math.abs(worst.margin), 'pressure', network.job.units)}${worst.margin < 0 ? '' : ' to spare'}`;
+        } ${marginOf(worst, network.job.units)} ${unitSymbol('pressure', network.job.units)}${worst.margin < 0 ? '' : ' to spare'}`;
   return `${pipe}${whole}${hours}${left}; findings: ${countWords(findings)}`;
 }
+
+const marginOf = (worst: InletResult, units: UnitSystem): string =>
+  leftAndNeeded(worst, units).margin.replace('-', '');
 
 function missingLines({ missing }: SizingStudy): string[] {
   if (missing.length === 0) return [];
@@ -135,7 +146,7 @@ function methodLines({ drawn, least, methods }: SizingStudy, units: UnitSystem):
     name,
     runs === undefined ? '' : money(runs.cost),
     runs === undefined || base === undefined ? '' : moneyMore(runs.cost - base),
-    report.worst === undefined ? '' : showParts(report.worst.margin, 'pressure', units).value,
+    report.worst === undefined ? '' : leftAndNeeded(report.worst, units).margin,
     ...counts,
     report.worst !== undefined && report.worst.margin < 0 ? 'SHORT' : '',
   ];

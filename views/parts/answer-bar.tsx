@@ -1,5 +1,5 @@
 import { Verdict } from '../components/verdict.tsx';
-import { figureWithUnit, fixed, signedPressure } from '../text/figure.ts';
+import { figuresApart, figureWithUnit, fixed, signedPressure } from '../text/figure.ts';
 import type { Workbench } from '../workbench.ts';
 
 export const answerBarId = 'answer';
@@ -8,6 +8,10 @@ export const answerBarId = 'answer';
 export function AnswerBar({ bench }: { bench: Workbench }): JSX.Element {
   const { report, job } = bench;
   const { worst, findings, unverified, solution } = report;
+  const [left, needed] =
+    worst === undefined
+      ? ['', '']
+      : figuresApart(worst.residual, worst.inlet.requiredPressure, 'pressure', job.units);
   const errors = findings.filter((finding) => finding.severity === 'error').length;
   return (
     <section id={answerBarId} class="answer" aria-label="Answer" role="status">
@@ -21,10 +25,8 @@ export function AnswerBar({ bench }: { bench: Workbench }): JSX.Element {
             <strong safe>{`${worst.inlet.fixture.name}, ${worst.inlet.side}`}</strong>
           </span>
           <span>
-            <strong safe>{figureWithUnit(worst.residual, 'pressure', job.units)}</strong>
-            <span
-              safe
-            >{` left, needs ${figureWithUnit(worst.inlet.requiredPressure, 'pressure', job.units)}`}</span>
+            <strong safe>{left}</strong>
+            <span safe>{` left, needs ${needed}`}</span>
             <strong class="margin" safe>
               {` (${signedPressure(worst.margin, job.units)})`}
             </strong>

@@ -1,5 +1,5 @@
 import { FigureLink } from '../components/figure-link.tsx';
-import { figure, figureWithUnit, signedPressure, unitSymbol } from '../text/figure.ts';
+import { figure, figuresApart, signedPressure, unitSymbol } from '../text/figure.ts';
 import { lossWords } from '../text/loss-step.ts';
 import { pathKey, type ShownPath, type Workbench } from '../workbench.ts';
 import { Staircase } from './staircase.tsx';
@@ -19,6 +19,7 @@ export function PathPanel({ bench }: { bench: Workbench }): JSX.Element {
   }
   const stairs = stairsOf(path.lines, report.network.runs);
   const start = report.solution.supplyPressure;
+  const [left, needed] = figuresApart(path.residual, path.required, 'pressure', job.units);
   return (
     <div id={pathPanelId}>
       <form
@@ -49,7 +50,7 @@ export function PathPanel({ bench }: { bench: Workbench }): JSX.Element {
         <Staircase path={path} stairs={stairs} start={start} system={job.units} shape="wide" />
         <Staircase path={path} stairs={stairs} start={start} system={job.units} shape="narrow" />
         <figcaption safe>
-          {`${path.fixture.name}, ${path.side}: ${figureWithUnit(path.residual, 'pressure', job.units)} left, ${signedPressure(path.margin, job.units)} against its need of ${figureWithUnit(path.required, 'pressure', job.units)}. Each step is numbered as in the ledger.`}
+          {`${path.fixture.name}, ${path.side}: ${left} left, ${signedPressure(path.margin, job.units)} against its need of ${needed}. Each step is numbered as in the ledger.`}
         </figcaption>
       </figure>
       <Ledger bench={bench} path={path} stairs={stairs} />
@@ -147,7 +148,7 @@ function Ledger({
                   job={bench.id}
                   of={path.fixture.id}
                   quantity={`${path.side}-margin`}
-                  text={figure(path.margin, 'pressure', job.units)}
+                  text={signedPressure(path.margin, job.units).replace(/^\+| .*$/g, '')}
                   label={`the margin at ${path.fixture.name}`}
                 />
               </td>

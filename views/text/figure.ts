@@ -25,8 +25,21 @@ export function figureWithUnit(value: number, shown: Shown, system: UnitSystem):
 
 /** A pressure difference with its sign always written, so that the sign alone tells short from spare. */
 export function signedPressure(value: number, system: UnitSystem): string {
-  const text = figureWithUnit(Math.abs(value), 'pressure', system);
-  return value < 0 ? `−${text}` : `+${text}`;
+  return value < 0
+    ? `−${figuresApart(-value, 0, 'pressure', system)[0]}`
+    : `+${figureWithUnit(value, 'pressure', system)}`;
+}
+
+/** How many decimals it takes to see that a value and its limit are not the same, and by how much. */
+export function decimalsApart(value: number, limit: number, shown: Shown, system: UnitSystem): number {
+  const { unit, decimals } = displayUnits[system][shown];
+  const one = fromSI(value, unit);
+  const other = fromSI(limit, unit);
+  const seen = (digits: number): boolean =>
+    one.toFixed(digits) !== other.toFixed(digits) && Number((one - other).toFixed(digits)) !== 0;
+  let digits = decimals;
+  while (value !== limit && digits < decimals + 3 && !seen(digits)) digits++;
+  return digits;
 }
 
 /** A value and its limit with their unit, in as many decimals as it takes to see that they are not the same. */
@@ -36,9 +49,8 @@ export function figuresApart(
   shown: Shown,
   system: UnitSystem,
 ): readonly [value: string, limit: string] {
-  const { unit, decimals } = displayUnits[system][shown];
-  const write = (one: number, digits: number) => `${fixed(fromSI(one, unit), digits)} ${units[unit].symbol}`;
-  let digits: number = decimals;
-  while (value !== limit && digits < decimals + 3 && write(value, digits) === write(limit, digits)) digits++;
-  return [write(value, digits), write(limit, digits)];
+  const { unit } = displayUnits[system][shown];
+  const digits = decimalsApart(value, limit, shown, system);
+  const write = (one: number) => `${fixed(fromSI(one, unit), digits)} ${units[unit].symbol}`;
+  return [write(value), write(limit)];
 }

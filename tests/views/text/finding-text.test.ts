@@ -171,6 +171,19 @@ describe('findingText', () => {
     expect(findingText(findings['pressure-negative'], job).what).toContain('−5.0 psi');
   });
 
+  it('calls a caution of the trade a caution, not a limit that is allowed', async () => {
+    const { what } = findingText(findings['hot-water-scalds'], await readSmallJob());
+    expect(what).toContain('the usual caution starts at 120 °F');
+    expect(what).not.toContain('allowed');
+  });
+
+  it('suits irrigation as well as a hose bibb', async () => {
+    const { what, tryThis } = findingText(findings['hose-outlets'], await readSmallJob());
+    expect(what).toContain('from a hose or from the ground');
+    expect(what).not.toContain('pool');
+    expect(tryThis).toContain('for irrigation the backflow assembly');
+  });
+
   it.each<[Mend, RegExp]>([
     [
       { do: 'larger-pipe', run: 'T1', size: '1-1/4', gain: 3 * psi, mends: true },
