@@ -60,7 +60,18 @@ export function walk(
   let left = street;
   near(solution.supplyPressure / psi, street, 'street');
   let from = -1;
-  for (const { run, units, gpm: flow, boreIn, lengthFt, fittingsFt, portPsi = 0, riseFt = 0, device, water } of path) {
+  for (const {
+    run,
+    units,
+    gpm: flow,
+    boreIn,
+    lengthFt,
+    fittingsFt,
+    portPsi = 0,
+    riseFt = 0,
+    device,
+    water,
+  } of path) {
     const at = network.positionOf.get(run)!;
     expect(network.parent[at], `${run} comes from the run before it`).toBe(from);
     from = at;

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { buildNetwork, type Job, layOut, type LayoutOptions, report, type Run, type Scheme } from '../../engine/index.ts';
+import {
+  buildNetwork,
+  type Job,
+  type LayoutOptions,
+  layOut,
+  type Run,
+  report,
+  type Scheme,
+} from '../../engine/index.ts';
 import { quantity } from '../arbitrary/quantity.ts';
 import { openExample } from './open-example.ts';
 
@@ -23,7 +31,9 @@ function count({ runs }: Scheme, what: (run: Run) => boolean): number {
 }
 
 function fittings({ runs }: Scheme, kind: string): number {
-  return runs.flatMap((run) => run.fittings).reduce((sum, each) => sum + (each.kind === kind ? each.count : 0), 0);
+  return runs
+    .flatMap((run) => run.fittings)
+    .reduce((sum, each) => sum + (each.kind === kind ? each.count : 0), 0);
 }
 
 const device = (name: string) => (run: Run) =>
@@ -57,9 +67,13 @@ describe.each(Object.keys(options))('%s of the large house', (id) => {
 
   it('has two tee legs for every place where pipe parts, manifolds aside', () => {
     // A tree of pipe with n ends parts n - 1 times; the ports of a manifold of n lines stand for n - 1 of these.
-    const ends = count(scheme, (run) => isInlet(run) || device('arrester')(run) || device('expansion-tank')(run));
+    const ends = count(
+      scheme,
+      (run) => isInlet(run) || device('arrester')(run) || device('expansion-tank')(run),
+    );
     const ports = scheme.runs.reduce(
-      (sum, { end }) => sum + (end !== undefined && 'device' in end && end.device === 'manifold' ? end.ports - 1 : 0),
+      (sum, { end }) =>
+        sum + (end !== undefined && 'device' in end && end.device === 'manifold' ? end.ports - 1 : 0),
       0,
     );
     expect(fittings(scheme, 'tee-branch')).toBe(ends - 1 - ports);
@@ -84,7 +98,8 @@ describe('the large house', () => {
   });
 
   it('has its rain shower at the end of these lengths', () => {
-    const alone = (id: string, run: string) => schemeOf(job, id).runs.find((each) => each.id === run)?.length.typed;
+    const alone = (id: string, run: string) =>
+      schemeOf(job, id).runs.find((each) => each.id === run)?.length.typed;
     // From the cold manifold at (20, 12), 5 ft up: 4 up to 9 ft, 26 + 4 to the east riser at (46, 16), 10 ft 6 in up to 19 ft 6 in, 8 + 8 to (54, 24), 6 ft 6 in up.
     expect(alone('home-run', 'C-U1')).toBe("67'");
   });
@@ -96,7 +111,10 @@ describe('the large house', () => {
         if (!built.ok) throw new Error(JSON.stringify(built.defects));
         const { worst, findings } = report(built.network);
         expect(worst?.inlet.fixture.id, id).toBe('RAIN');
-        expect(findings.filter(({ severity, code }) => severity === 'error' && code !== 'residual-short'), id).toEqual([]);
+        expect(
+          findings.filter(({ severity, code }) => severity === 'error' && code !== 'residual-short'),
+          id,
+        ).toEqual([]);
         return [id, worst!.margin > 0];
       }),
     );
@@ -104,7 +122,9 @@ describe('the large house', () => {
   });
 
   it('has a 1-1/4 in entry and two 1 in mains in its halves', () => {
-    const sizes = schemeOf(job, 'trunk-halves').runs.flatMap(({ id, size }) => (/^(S\d|[A-Z]M1)$/.test(id) ? [[id, size]] : []));
+    const sizes = schemeOf(job, 'trunk-halves').runs.flatMap(({ id, size }) =>
+      /^(S\d|[A-Z]M1)$/.test(id) ? [[id, size]] : [],
+    );
     expect(sizes).toEqual([
       ['S1', '1-1/4'],
       ['S2', '1-1/4'],

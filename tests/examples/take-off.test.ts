@@ -36,7 +36,9 @@ describe('the home-run house, counted by hand', () => {
       // S1 16, S2 40, S3 3, M1 4
       'pipe 1-1/4 pex': 63,
     });
-    expect(counted(house, ({ article, service }) => article.kind === 'pipe' && service === 'outdoor')).toEqual({
+    expect(
+      counted(house, ({ article, service }) => article.kind === 'pipe' && service === 'outdoor'),
+    ).toEqual({
       // G2, G3; G1: they feed hose bibbs alone.
       'pipe 3/4 pex': 48,
       'pipe 1 pex': 8,
@@ -94,7 +96,9 @@ describe('the home-run house, counted by hand', () => {
   });
 
   it('manifolds by ports, devices and their connections', () => {
-    expect(of('manifold', 'manifold-port', 'port-plug', 'meter', 'heater', 'expansion-tank', 'arrester')).toEqual({
+    expect(
+      of('manifold', 'manifold-port', 'port-plug', 'meter', 'heater', 'expansion-tank', 'arrester'),
+    ).toEqual({
       'manifold 1-1/4 valved 15 ports': 1,
       'manifold 1 valved 12 ports': 1,
       // C4, C5, C8, C12, C13, C17; H3, H4, H6, H10, H14
