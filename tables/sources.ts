@@ -95,6 +95,16 @@ export const sources = {
     title: 'PVC and CPVC pipe engineering manual',
     edition: 'edition not stated in the copies that were read',
   },
+  'copper-tube-sheet': {
+    id: 'copper-tube-sheet',
+    title: 'Piping data sheet, copper tube type L: sizes, weights and stock lengths',
+    edition: 'as read in 2026',
+  },
+  'navy-plumbing-manual': {
+    id: 'navy-plumbing-manual',
+    title: 'US Navy training manual, copper tube: stock lengths by type',
+    edition: 'edition not stated on the page that was read',
+  },
   'pipe-data-page': {
     id: 'pipe-data-page',
     title: 'Engineering reference pages: Hazen-Williams coefficients, roughness and loss coefficients',
