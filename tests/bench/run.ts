@@ -1,5 +1,6 @@
 import { benchEdit } from './edit.bench.ts';
 import { figure } from './figure.ts';
+import { benchPacking } from './packing.bench.ts';
 import { benchSizing } from './sizing.bench.ts';
 import { benchSolve } from './solve.bench.ts';
 import { benchTakeOff } from './takeoff.bench.ts';
@@ -9,5 +10,6 @@ const short = process.argv.includes('--short');
 await benchEdit(short);
 benchSolve(short);
 await benchSizing(short);
+benchPacking(short);
 benchTakeOff(short);
 figure('peak_memory_mb', process.resourceUsage().maxRSS / 1024, 'MB');
