@@ -1,4 +1,5 @@
 import { citePoint } from '../../tables/look-up.ts';
+import { pointsRead } from '../hydraulics/curve.ts';
 import type { PlacedDevice } from '../network/network.ts';
 import type { Report } from '../network/report.ts';
 import { between, bySquare, lessAll, readOff } from './arithmetic.ts';
@@ -90,20 +91,16 @@ function curveLoss(
   };
   const coefficient = coefficientOf(run, placed);
   if (coefficient !== undefined) return sheet.apply(id, flowCoefficient, { Q: flow, Cv: coefficient });
-  const { flow: flows } = curve;
-  const last = flows.length - 1;
-  const q = flow.value;
-  if (last < 0)
+  const [first, second] = pointsRead(curve, flow.value);
+  if (first === undefined)
     return sheet.apply(id, readOff('no-loss', what, 'psi', what), { y: given(0, 'psi', 'no loss', '0') });
-  const exact = flows.indexOf(q);
-  if (exact !== -1) return sheet.apply(id, readOff('curve-point', what, 'psi', what), { y: point(exact).y });
-  if (q < flows[0]! || q > flows[last]!) {
-    const end = point(q < flows[0]! ? 0 : last);
-    return sheet.apply(id, bySquare('curve-square', what), { y: end.y, Q: flow, 'Q₁': end.x });
+  const low = point(first);
+  if (second === undefined) {
+    if (curve.flow[first] === flow.value)
+      return sheet.apply(id, readOff('curve-point', what, 'psi', what), { y: low.y });
+    return sheet.apply(id, bySquare('curve-square', what), { y: low.y, Q: flow, 'Q₁': low.x });
   }
-  const above = flows.findIndex((at) => at > q);
-  const low = point(above - 1);
-  const high = point(above);
+  const high = point(second);
   return sheet.apply(id, between('curve', what, { unit: 'gpm', meaning: 'flow' }, y), {
     x: flow,
     'x₁': low.x,

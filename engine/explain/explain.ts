@@ -1,4 +1,5 @@
-import { citePoint } from '../../tables/look-up.ts';
+import { citePoint, citeValue } from '../../tables/look-up.ts';
+import { flowTestExponent } from '../../tables/supply/flow-test.ts';
 import type { CurveTable } from '../../tables/table.ts';
 import { waterDensity, waterViscosity } from '../../tables/water/liquid-water.ts';
 import { flowTestCurve } from '../hydraulics/supply-pressure.ts';
@@ -148,6 +149,7 @@ function explainStreet({ network, solution }: Report, sheet: Worksheet): void {
         p_r: givenQuantity(supply.residual, 'psi', 'supply, residual'),
         Q: { from: 'step', value: solution.flow[0]!, step: `${network.runs[0]!.id}.flow` },
         Q_t: givenQuantity(supply.flow, 'gpm', 'supply, flow'),
+        n: cited(citeValue(flowTestExponent)),
       });
       const top =
         supply.high === undefined

@@ -42,3 +42,12 @@ export function lossAt(curve: Curve, flow: number): number {
   const share = (flow - flows[low]!) / (flows[high]! - flows[low]!);
   return loss[low]! + share * (loss[high]! - loss[low]!);
 }
+
+/** The points that {@link lossAt} reads at a flow: one, or two around a straight line; none of a curve without points. */
+export function pointsRead({ flow: flows }: Curve, flow: number): readonly number[] {
+  const last = flows.length - 1;
+  if (last < 0) return [];
+  const above = flows.findIndex((at) => at >= flow);
+  if (above === -1) return [last];
+  return above === 0 || flows[above] === flow ? [above] : [above - 1, above];
+}

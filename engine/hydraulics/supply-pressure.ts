@@ -1,4 +1,5 @@
 import { sources } from '../../tables/sources.ts';
+import { flowTestExponent } from '../../tables/supply/flow-test.ts';
 import type { Formula } from '../explain/formula.ts';
 import type { Supply } from '../job/job.ts';
 
@@ -9,7 +10,7 @@ import type { Supply } from '../job/job.ts';
 export const flowTestCurve = {
   id: 'flow-test',
   title: 'Street pressure under flow',
-  printed: 'p = p_low - (p_s - p_r) · (Q / Q_t)^1.85',
+  printed: 'p = p_low - (p_s - p_r) · (Q / Q_t)^n',
   source: {
     source: sources['nfpa-291'],
     at: { section: 'flow test', checkedOn: '2026-11-25' },
@@ -21,10 +22,11 @@ export const flowTestCurve = {
     p_r: { unit: 'psi', meaning: 'residual pressure of the test' },
     Q: { unit: 'gpm', meaning: 'design flow of the service' },
     Q_t: { unit: 'gpm', meaning: 'flow of the test' },
+    n: { unit: 'one', meaning: 'power of the flow' },
   },
   result: { unit: 'psi', meaning: 'pressure at the street under flow' },
-  compute: ({ p_low, p_s, p_r, Q, Q_t }) => p_low - (p_s - p_r) * (Q / Q_t) ** 1.85,
-} as const satisfies Formula<'p_low' | 'p_s' | 'p_r' | 'Q' | 'Q_t'>;
+  compute: ({ p_low, p_s, p_r, Q, Q_t, n }) => p_low - (p_s - p_r) * (Q / Q_t) ** n,
+} as const satisfies Formula<'p_low' | 'p_s' | 'p_r' | 'Q' | 'Q_t' | 'n'>;
 
 /** Pressure at the supply point while the service carries `flow` (m3/s), Pa: the daily low, less a test's droop. */
 export function supplyPressure(supply: Supply, flow: number): number {
@@ -41,6 +43,7 @@ export function supplyPressure(supply: Supply, flow: number): number {
         p_r: supply.residual.si,
         Q: flow,
         Q_t: supply.flow.si,
+        n: flowTestExponent.printed,
       });
     }
   }

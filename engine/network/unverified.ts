@@ -1,7 +1,9 @@
-import { citePoint } from '../../tables/look-up.ts';
+import { citePoint, citeValue } from '../../tables/look-up.ts';
+import { flowTestExponent } from '../../tables/supply/flow-test.ts';
 import type { Cited } from '../../tables/table.ts';
 import { rowsRead } from '../demand/demand-table.ts';
 import { servesSeveral } from '../demand/design-flow.ts';
+import { pointsRead } from '../hydraulics/curve.ts';
 import type { Inlet, Network } from './network.ts';
 import { pathTo } from './path.ts';
 import type { Solution } from './solution.ts';
@@ -12,7 +14,7 @@ import type { Solution } from './solution.ts';
  */
 export function unverifiedOnPath(network: Network, solution: Solution, inlet: Inlet): Cited[] {
   const found = new Map<string, Cited>();
-  const values = [...pressureValues(network, inlet), ...demandValues(network, solution, inlet)];
+  const values = [...pressureValues(network, solution, inlet), ...demandValues(network, solution, inlet)];
   for (const cited of values) {
     if (cited.verified !== 'memory' && cited.verified !== 'common-practice') continue;
     found.set(`${cited.table.id} ${cited.row ?? ''} ${cited.column ?? ''}`, cited);
@@ -20,16 +22,22 @@ export function unverifiedOnPath(network: Network, solution: Solution, inlet: In
   return [...found.values()];
 }
 
-function pressureValues({ basis, sources, deviceAt, devices, ...network }: Network, inlet: Inlet): Cited[] {
-  const values: Cited[] = [];
+function pressureValues(network: Network, solution: Solution, inlet: Inlet): Cited[] {
+  const { basis, supply, sources, deviceAt, devices } = network;
+  const values: Cited[] = supply.kind === 'flow-test' ? [citeValue(flowTestExponent)] : [];
   for (const at of pathTo(network, inlet.run)) {
     values.push(sources.bore[at]!);
     values.push(basis.friction === 'hazen-williams' ? sources.hazenWilliamsC[at]! : sources.roughness[at]!);
-    for (const { each } of sources.fittings[at]!) values.push(each);
+    for (const { by, each } of sources.fittings[at]!) {
+      // An allowance stands in place of the fittings, but not of a manifold's port.
+      if (basis.fittingAllowancePercent === undefined || by === 'Cv') values.push(each);
+    }
     const placed = deviceAt[at]!;
     if (placed < 0) continue;
-    const { from } = devices[placed]!.curve;
-    if (typeof from === 'object') values.push('printed' in from ? from : citePoint(from, 0));
+    const { curve } = devices[placed]!;
+    if (typeof curve.from !== 'object') continue;
+    if ('printed' in curve.from) values.push(curve.from);
+    else for (const point of pointsRead(curve, solution.flow[at]!)) values.push(citePoint(curve.from, point));
   }
   if (inlet.pressureFrom !== 'maker') values.push(inlet.pressureFrom);
   return values;

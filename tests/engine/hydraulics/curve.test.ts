@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Curve, lossAt } from '../../../engine/hydraulics/curve.ts';
+import { type Curve, lossAt, pointsRead } from '../../../engine/hydraulics/curve.ts';
 
 const curve = (...points: readonly (readonly [number, number])[]): Curve => ({
   flow: Float64Array.from(points, ([flow]) => flow),
@@ -38,4 +38,23 @@ describe('lossAt', () => {
   });
 
   it('is nothing without points', () => expect(lossAt(curve(), 3)).toBe(0));
+});
+
+describe('pointsRead', () => {
+  const three = curve([1, 10], [2, 30], [4, 70]);
+
+  it.each([
+    [0, [0]],
+    [0.5, [0]],
+    [1, [0]],
+    [1.5, [0, 1]],
+    [2, [1]],
+    [3.9, [1, 2]],
+    [4, [2]],
+    [8, [2]],
+  ])('of three points, at a flow of %d: %j', (flow, points) => {
+    expect(pointsRead(three, flow)).toEqual(points);
+  });
+
+  it('are none of a curve without points', () => expect(pointsRead(curve(), 3)).toEqual([]));
 });
