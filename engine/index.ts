@@ -39,7 +39,17 @@ export {
   sizeScheme,
   type Unsized,
 } from './sizing/size-scheme.ts';
-export { type SizingStudy, type StudiedMethod, type StudiedSizes, studySizing } from './sizing/study-sizing.ts';
+export {
+  type SizingStudy,
+  type StudiedMethod,
+  type StudiedSizes,
+  studySizing,
+} from './sizing/study-sizing.ts';
+export { type Differences, differences } from './takeoff/differences.ts';
 export { indexPrices, type PriceIndex } from './takeoff/index-prices.ts';
 export type { PriceBook } from './takeoff/price-book.ts';
 export { priceScheme, type SchemePrice } from './takeoff/price-scheme.ts';
+export { type PricedLine, priceTakeOff, type TakeOffPrice } from './takeoff/price-take-off.ts';
+export type { Question } from './takeoff/question.ts';
+export type { TakeOff, TakeOffLine, TakeOffOptions } from './takeoff/take-off.ts';
+export { takeOff } from './takeoff/take-off-network.ts';

@@ -93,6 +93,27 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./compare.ts')).compare,
   },
   {
+    name: 'takeoff',
+    about: 'what a scheme takes: pipe, fittings, valves, supports and joints, with their price',
+    takes: ['JOB'],
+    options: {
+      csv: {
+        takes: 'flag',
+        about: 'every line as CSV, by phase, area and service, with the runs it comes from',
+      },
+      prices,
+      scheme,
+      json,
+    },
+    details: [
+      'JOB is a job file, or - for standard input.',
+      'Fittings are counted by a rule for each kind of junction; where the drawing and the tree disagree there is a question. Pipe is the developed length without waste. How everything is counted stands with the answer.',
+      'Prices come from the book that ships, which is INVENTED, unless --prices names another. A price that a book lacks is told and never taken as nothing.',
+      `${jsonUnits} Lengths stand in feet as well. Money is a decimal in a string. Keys: job, scheme, prices, lines (item, kind, sizes, count or length, phase, area, service, from, price), pieces (pipe to cut), priced, labor_h, total, missingPrices, questions, rules, values (table values and rules of thumb).`,
+    ],
+    load: async () => (await import('./takeoff.ts')).takeoff,
+  },
+  {
     name: 'schema',
     about: 'the JSON Schema of a job file',
     takes: [],

@@ -82,7 +82,7 @@ export const partKinds = {
 
   hanger: support('hanger or strap'),
   'riser-support': support('riser support'),
-  guide: support('mid-storey guide'),
+  guide: support('mid-story guide'),
 
   insulation: { label: 'pipe insulation', group: 'insulation', unit: 'ft' },
 

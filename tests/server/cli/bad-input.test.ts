@@ -14,7 +14,10 @@ async function refused(args: readonly string[], stdin = ''): Promise<string> {
 
 describe('words that are not understood', () => {
   it.each([
-    [[], 'no command came; expected one of pressure, check, explain, size, compare, schema, new, help'],
+    [
+      [],
+      'no command came; expected one of pressure, check, explain, size, compare, takeoff, schema, new, help',
+    ],
     [['presure', 'x'], 'there is no command presure; nearest: pressure'],
     [['--foo'], 'there is no option --foo; expected one of'],
     [['help', 'chek'], 'there is no command chek; nearest: check'],

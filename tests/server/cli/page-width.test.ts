@@ -93,6 +93,7 @@ describe('text output fits 100 columns and moves no cursor', () => {
     await expectNarrow(['compare', file]);
     await expectNarrow(['compare', file, '--size']);
     await expectNarrow(['explain', file, `${id('f')}.hot`]);
+    await expectNarrow(['takeoff', file]);
   });
 
   it('for the start and every example, a third of the runs explained', async () => {
@@ -101,6 +102,7 @@ describe('text output fits 100 columns and moves no cursor', () => {
       await expectNarrow(['check', file]);
       await expectNarrow(['size', file, '--all']);
       await expectNarrow(['compare', file, '--size']);
+      await expectNarrow(['takeoff', file]);
       const { runs } = JSON.parse((await run(['pressure', file, '--json'])).stdout) as {
         runs: { id: string }[];
       };
@@ -113,7 +115,10 @@ describe('text output fits 100 columns and moves no cursor', () => {
   it.each([
     ['help'],
     ['--version'],
-    ...['pressure', 'check', 'explain', 'size', 'compare', 'schema', 'new'].map((name) => [name, '--help']),
+    ...['pressure', 'check', 'explain', 'size', 'compare', 'takeoff', 'schema', 'new'].map((name) => [
+      name,
+      '--help',
+    ]),
   ])('for %s %s', async (...args) => {
     await expectNarrow(args.filter((word) => word !== undefined));
   });

@@ -1,0 +1,48 @@
+import type { Job, PriceBook, PricedLine, TakeOff, TakeOffPrice } from '../../engine/index.ts';
+import { articleName } from '../../engine/takeoff/article.ts';
+import { takeOffRules } from '../../tables/takeoff/rules.ts';
+import { toSI } from '../../tables/units/definitions.ts';
+import { questionText } from '../../views/text/question-text.ts';
+import { bookJson } from './open-prices.ts';
+import { citedValue } from './unverified-lines.ts';
+
+/** The take-off for programs: counts, lengths in SI beside feet; money as decimals in strings. */
+export function takeOffJson(job: Job, taken: TakeOff, priced: TakeOffPrice, book: PriceBook): object {
+  return {
+    format: 'hightap-takeoff',
+    version: 1,
+    job: job.name,
+    scheme: taken.scheme,
+    prices: bookJson(book),
+    lines: priced.lines.map(lineJson),
+    pieces: taken.pieces.map(({ run, material, size, service, feet, homeRun }) => {
+      return { run, material, size, service, ...lengthJson(feet.toString()), homeRun };
+    }),
+    priced: priced.priced.toFixed(2),
+    labor_h: priced.hours,
+    total: priced.total?.toFixed(2) ?? null,
+    missingPrices: priced.missing,
+    questions: taken.questions.map((question) => ({ ...question, what: questionText(question) })),
+    rules: taken.rules.map((rule) => ({ rule, says: takeOffRules[rule] })),
+    values: taken.cited.map((cited) => ({ value: citedValue(cited), verified: cited.verified })),
+  };
+}
+
+function lineJson(priced: PricedLine): object {
+  const { article, unit, quantity, phase, area, service, from } = priced.line;
+  const many = (text: string): object => (unit === 'ft' ? lengthJson(text) : { count: Number(text) });
+  return {
+    item: articleName(article),
+    ...article,
+    ...many(quantity.toString()),
+    phase,
+    area: area.area === 'level' ? { level: area.level } : area.area,
+    service,
+    from: from.map((part) => ({ runs: part.runs, ...many(part.quantity.toString()) })),
+    price: priced.price === 'known' ? (priced.cents / 100).toFixed(2) : priced.price,
+  };
+}
+
+function lengthJson(feet: string): object {
+  return { length_m: toSI(Number(feet), 'ft'), length_ft: feet };
+}

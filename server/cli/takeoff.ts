@@ -1,0 +1,25 @@
+import { priceTakeOff, takeOff } from '../../engine/index.ts';
+import type { Call } from './command.ts';
+import { openJob } from './open-job.ts';
+import { openPrices } from './open-prices.ts';
+import { isRefusal, type Outcome, refuse } from './outcome.ts';
+import { takeOffCsv } from './takeoff-csv.ts';
+import { takeOffJson } from './takeoff-json.ts';
+import { takeOffLines } from './takeoff-lines.ts';
+
+/** `hightap takeoff JOB`: what is loaded on the truck for a scheme, and what it costs. */
+export async function takeoff(call: Call): Promise<Outcome> {
+  const { words, values, flags, input } = call;
+  if (flags.has('json') && flags.has('csv'))
+    return refuse('--json and --csv both came; expected one of them');
+  const report = await openJob(words[0]!, values.get('scheme'), input);
+  if (isRefusal(report)) return report;
+  const prices = await openPrices(call);
+  if (isRefusal(prices)) return prices;
+  const taken = takeOff(report.network);
+  const priced = priceTakeOff(taken, prices);
+  const { job } = report.network;
+  if (flags.has('csv')) return { is: 'file', text: takeOffCsv(job, priced, prices.book) };
+  if (flags.has('json')) return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book) };
+  return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book) };
+}
