@@ -45,7 +45,9 @@ export function partOf(kind: PartKindId, { material, joint, size }: Pipe, sizes 
 }
 
 export function articleKey({ kind, material, joint, sizes, to, type, ports }: Article): string {
-  return JSON.stringify([kind, material, joint, sizes, to?.material, to?.joint, type, ports]);
+  const pipe = `${material ?? ''} ${joint ?? ''}`;
+  // The name of a device may hold anything: it stands last.
+  return `${kind} ${sizes.join('x')} ${pipe} ${to?.material ?? ''} ${to?.joint ?? ''} ${ports ?? ''} ${type ?? ''}`;
 }
 
 /** The article in the reader's words: `1 x 1 x 3/4 tee, PEX SDR-9 with brass insert fittings`. */

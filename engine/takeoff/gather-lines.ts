@@ -30,7 +30,7 @@ export function gatherLines(
 ): TakeOffLine[] {
   const lines = new Map<string, Growing>();
   for (const { article, quantity, place, from } of amounts) {
-    const key = `${articleKey(article)} ${place.phase} ${place.service} ${areaKey(place.area)}`;
+    const key = `${place.phase} ${place.service} ${areaKey(place.area)} ${articleKey(article)}`;
     let growing = lines.get(key);
     if (growing === undefined) {
       const { unit } = partKinds[article.kind];
