@@ -9,11 +9,7 @@ import { terms } from './explain-demand.ts';
 import { explainDevice } from './explain-device.ts';
 import { explainFittings } from './explain-fittings.ts';
 import { cited, given, givenQuantity } from './leaf.ts';
-import {
-  columnOfWater,
-  gradientOverLength,
-  weightOfRise,
-} from './pressure-formulas.ts';
+import { columnOfWater, gradientOverLength, weightOfRise } from './pressure-formulas.ts';
 import type { Explained } from './step.ts';
 import type { Worksheet } from './worksheet.ts';
 
