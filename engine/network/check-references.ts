@@ -90,7 +90,7 @@ function checkSupply(supply: Supply): Defect[] {
       if (residual.si > still.si || supply.flow.si <= 0) {
         return [{ code: 'flow-test-inverted', static: still.si, residual: residual.si }];
       }
-      return low === undefined || high === undefined ? [] : inverted(low.si, high.si);
+      return low === undefined ? [] : inverted(low.si, Math.max(still.si, high?.si ?? 0));
     }
   }
 }

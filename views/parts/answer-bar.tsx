@@ -46,7 +46,7 @@ export function AnswerBar({ bench }: { bench: Workbench }): JSX.Element {
           ''
         ) : (
           <a href="#unverified" safe>
-            {`rests on ${unverified.length} ${unverified.length === 1 ? 'value' : 'values'} from memory, not verified`}
+            {`rests on ${unverified.length} ${unverified.length === 1 ? 'value' : 'values'} from memory or common practice, not verified`}
           </a>
         )}
       </p>

@@ -47,7 +47,7 @@ export function FindingsList({ bench }: { bench: Workbench }): JSX.Element {
           <summary
             id="unverified:summary"
             safe
-          >{`Values from memory on the worst path: ${unverified.length}`}</summary>
+          >{`Values from memory or common practice on the worst path: ${unverified.length}`}</summary>
           <p>These could not be compared with their document. Check them before you rely on the answer.</p>
           <ul>
             {unverified.map((cited) => (

@@ -84,6 +84,20 @@ describe('each defect, and nothing else', () => {
       { ...good, supply: { kind: 'well', elevation: ft(0), cutIn: psi(50), cutOut: psi(30) } },
     ],
     [
+      'pressures-inverted',
+      {
+        ...good,
+        supply: {
+          kind: 'flow-test',
+          elevation: ft(0),
+          static: psi(50),
+          residual: psi(40),
+          flow: gpm(30),
+          low: psi(55),
+        },
+      },
+    ],
+    [
       'flow-test-inverted',
       {
         ...good,
