@@ -6,7 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/browser/**', 'tests/optimiser/**'],
+    exclude: ['tests/browser/**', 'tests/office/**', 'tests/optimiser/**'],
     testTimeout: 30_000,
   },
 });

@@ -86,6 +86,17 @@ describe('the workbench', () => {
       expect(await field('run:T1:more').getAttribute('open')).not.toBeNull();
     }));
 
+  it('keeps what is selected in a field through a swap, from its first letter on', () =>
+    visit(async ({ page, field }) => {
+      await field('run:T1:more:summary').click();
+      await field('run:T1:edit:size').fill('3/4');
+      await field('run:T1:edit:length').focus();
+      await page.keyboard.press('Control+a');
+      await expect.poll(() => field('run:T1:line:line').inputValue()).toMatch(/^3\/4 PEX/);
+      await page.keyboard.type('30');
+      expect(await field('run:T1:edit:length').inputValue()).toBe('30');
+    }));
+
   it('adds a run by the keyboard alone and is ready for the next', () =>
     visit(async ({ page, field }) => {
       await field('add-run:from').fill('T1');

@@ -43,6 +43,20 @@ document.addEventListener('htmx:oobBeforeSwap', (event) => {
   }
 });
 
+/** What was selected in the field that is being typed in; htmx gives it back only where it does not begin at 0. */
+let selected;
+
+document.addEventListener('htmx:beforeSwap', () => {
+  const field = document.activeElement;
+  const typed = field?.id && typeof field.selectionStart === 'number';
+  selected = typed ? { id: field.id, start: field.selectionStart, end: field.selectionEnd } : undefined;
+});
+
+document.addEventListener('htmx:afterSwap', () => {
+  const field = document.activeElement;
+  if (selected && field?.id === selected.id) field.setSelectionRange(selected.start, selected.end);
+});
+
 /** The figure whose explanation is open, to come back to. */
 let opener;
 
