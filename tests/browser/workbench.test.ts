@@ -90,6 +90,11 @@ describe('the workbench', () => {
     visit(async ({ page, field }) => {
       await field('run:T1:more:summary').click();
       await field('run:T1:edit:size').fill('3/4');
+      // The answer comes only when the selection is there.
+      await page.route('**/runs/**', async (route) => {
+        await page.waitForTimeout(300);
+        await route.continue();
+      });
       await field('run:T1:edit:length').focus();
       await page.keyboard.press('Control+a');
       await expect.poll(() => field('run:T1:line:line').inputValue()).toMatch(/^3\/4 PEX/);
