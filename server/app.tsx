@@ -17,6 +17,7 @@ import { registerEdits } from './routes/edits.ts';
 import { registerJobs } from './routes/jobs.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
 import { registerSizing } from './routes/sizing.tsx';
+import { registerTakeOff } from './routes/take-off.tsx';
 import { registerWorkbench } from './routes/workbench.tsx';
 import type { Store } from './storage/database.ts';
 import { openJobs } from './workbench/open-jobs.ts';
@@ -84,6 +85,7 @@ export async function buildApp({
   registerEdits(app, context);
   registerCompare(app, context);
   registerSizing(app, context);
+  registerTakeOff(app, context);
   registerQuickStart(app, context);
   return app;
 }

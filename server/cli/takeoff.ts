@@ -1,9 +1,10 @@
 import { priceTakeOff, takeOff } from '../../engine/index.ts';
+import { csvText } from '../spreadsheet/csv-text.ts';
+import { takeOffHead, takeOffRows } from '../takeoff/take-off-rows.ts';
 import type { Call } from './command.ts';
 import { openJob } from './open-job.ts';
 import { openPrices } from './open-prices.ts';
 import { isRefusal, type Outcome, refuse } from './outcome.ts';
-import { takeOffCsv } from './takeoff-csv.ts';
 import { takeOffJson } from './takeoff-json.ts';
 import { takeOffLines } from './takeoff-lines.ts';
 
@@ -19,7 +20,9 @@ export async function takeoff(call: Call): Promise<Outcome> {
   const taken = takeOff(report.network);
   const priced = priceTakeOff(taken, prices);
   const { job } = report.network;
-  if (flags.has('csv')) return { is: 'file', text: takeOffCsv(job, priced, prices.book) };
+  if (flags.has('csv')) {
+    return { is: 'file', text: csvText([takeOffHead, ...takeOffRows(job, priced, prices.book)]) };
+  }
   if (flags.has('json')) return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book) };
   return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book) };
 }

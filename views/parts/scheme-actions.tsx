@@ -41,6 +41,9 @@ export function SchemeActions(props: {
       ) : (
         ''
       )}
+      <a class="button" href={`/jobs/${comparison.id}/takeoff?scheme=${encodeURIComponent(scheme)}`}>
+        Take-off{of as 'safe'}
+      </a>
       <ActionForm {...props} verb="size">
         <button type="submit" name="as" value="replace">
           Size at least cost{of as 'safe'}

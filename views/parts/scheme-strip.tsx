@@ -43,6 +43,7 @@ export function SchemeStrip({ bench }: { bench: Workbench }): JSX.Element {
       </EditForm>
       <a href={`/jobs/${bench.id}/compare`}>Schemes side by side</a>
       <a href={`/jobs/${bench.id}/sizing`}>Size at least cost</a>
+      <a href={`/jobs/${bench.id}/takeoff`}>Take-off</a>
     </div>
   );
 }

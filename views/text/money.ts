@@ -16,3 +16,10 @@ export function wholeMoney(cents: number, currency: string): string {
     cents / 100,
   );
 }
+
+/** A price of one piece or foot, with as many decimals as the book gives it, two at least and four at most. */
+export function unitMoney(price: number, currency: string): string {
+  return new Intl.NumberFormat('en-US', { style: 'currency', currency, maximumFractionDigits: 4 }).format(
+    price,
+  );
+}

@@ -1,10 +1,11 @@
 import type { Job, PriceBook, TakeOffPrice } from '../../engine/index.ts';
-import type { Area } from '../../engine/takeoff/place-of-runs.ts';
 import { joints, materials } from '../../tables/pipe/names.ts';
 import { partGroups, partKinds } from '../../tables/takeoff/part-kinds.ts';
-import { csvText } from './csv-text.ts';
+import type { Field } from '../spreadsheet/csv-text.ts';
+import { areaText } from './area-text.ts';
 
-const head = [
+/** The columns of a take-off in a spreadsheet. */
+export const takeOffHead: readonly string[] = [
   'section',
   'item',
   'sizes',
@@ -21,14 +22,22 @@ const head = [
   'runs',
   'price each',
   'price',
+  'labor h',
   'currency',
   'price book',
 ];
 
-/** The take-off as CSV, one line of it a row. Sizes carry their unit, so that no spreadsheet takes 3/4 for a day. */
-export function takeOffCsv(job: Job, { lines }: TakeOffPrice, book: PriceBook): string {
-  const from = `${book.invented ? 'INVENTED: ' : ''}${book.name}`;
-  const rows = lines.map((priced) => {
+/**
+ * The take-off for a spreadsheet, one line of it a row; the prices and hours add up to its totals. Sizes carry their
+ * unit, so that no spreadsheet takes 3/4 for a day.
+ */
+export function takeOffRows(
+  job: Job,
+  { lines }: TakeOffPrice,
+  book: PriceBook,
+): readonly (readonly Field[])[] {
+  const from = bookName(book);
+  return lines.map((priced) => {
     const { article, quantity, unit, phase, area, service, from: origins } = priced.line;
     const { kind, sizes, material, joint, to, type, ports } = article;
     const known = priced.price === 'known';
@@ -49,20 +58,19 @@ export function takeOffCsv(job: Job, { lines }: TakeOffPrice, book: PriceBook): 
       origins.map(({ runs, quantity: part }) => `${runs.join('+')}: ${part}`).join('; '),
       known ? priced.each.toNumber() : '',
       known ? priced.cents / 100 : priced.price,
+      known ? priced.hours : '',
       book.currency,
       from,
     ];
   });
-  return csvText([head, ...rows]);
+}
+
+/** A price book by its name, and that it is invented where it is. */
+export function bookName({ invented, name }: PriceBook): string {
+  return `${invented ? 'INVENTED: ' : ''}${name}`;
 }
 
 /** An arrester's size is a letter, all others are inches. */
 function sizeText(size: string): string {
   return /^\d/.test(size) ? `${size} in` : size;
-}
-
-/** An area by its name. */
-function areaText({ levels }: Job, area: Area): string {
-  if (area.area !== 'level') return area.area;
-  return levels.find(({ id }) => id === area.level)?.name ?? area.level;
 }

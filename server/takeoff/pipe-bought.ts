@@ -1,0 +1,56 @@
+import type { Job } from '../../engine/index.ts';
+import { mostCutPieces, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
+import type { Packing, TooLong } from '../../engine/takeoff/cut-stock-model.ts';
+import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
+import { materials } from '../../tables/pipe/names.ts';
+import type { PipeBought, TakeOffPipe } from '../../views/take-off.ts';
+import { tapeLength } from '../../views/text/tape-length.ts';
+
+/** The cuts of one pipe for a page, in m. */
+export function pipeBought(pipe: PipeCuts, units: Job['units']): TakeOffPipe {
+  const { material, size, buried, pieces, lengths, cut } = pipe;
+  const name = `${size} in ${materials[material]}${buried ? ', in the ground' : ''}`;
+  const head = { name, pieces: pieces.length, lengths };
+  if (!cut.ok) return { ...head, cut: notCut[cut.why] };
+  if (!cut.packing.ok) return { ...head, cut: tooLongText(cut.packing.tooLong, units) };
+  return { ...head, cut: boughtOf(cut.packing) };
+}
+
+const notCut = {
+  'no stock': 'No stock length is known for this size; it is measured, not cut.',
+  'too many': `More than ${mostCutPieces} pieces; they are measured, not cut.`,
+} as const;
+
+function tooLongText(tooLong: readonly TooLong[], units: Job['units']): string {
+  const runs = tooLong.slice(0, 5).map(({ id, length, longestStock }) => {
+    const [one, stock] = [length, longestStock].map((whole) => tapeLength(fromCutUnits(whole), units));
+    return `${id} takes ${one} in one length, the longest stock has ${stock}`;
+  });
+  const more = tooLong.length > 5 ? `; and ${tooLong.length - 5} more` : '';
+  return `Not cut: ${runs.join('; ')}${more}.`;
+}
+
+function boughtOf({ sticks, totals, gap }: Packing): PipeBought {
+  return {
+    counts: totals.counts.map(({ stock, count }) => ({
+      count,
+      form: stock.form,
+      metres: fromCutUnits(stock.length),
+    })),
+    sticks: sticks.map(({ stock, cuts, offCut }) => ({
+      form: stock.form,
+      metres: fromCutUnits(stock.length),
+      cuts: cuts.map(({ id, length, part, parts }) => ({
+        run: id,
+        metres: fromCutUnits(length),
+        part,
+        parts,
+      })),
+      offCut: fromCutUnits(offCut),
+    })),
+    bought: fromCutUnits(totals.bought),
+    offCuts: fromCutUnits(totals.offCuts),
+    couplings: totals.couplings,
+    gap,
+  };
+}

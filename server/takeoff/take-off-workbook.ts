@@ -1,0 +1,89 @@
+import type { Job, PriceBook } from '../../engine/index.ts';
+import { articleName } from '../../engine/takeoff/article.ts';
+import { cutPipe, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
+import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
+import { materials } from '../../tables/pipe/names.ts';
+import { fromSI } from '../../tables/units/definitions.ts';
+import { questionText } from '../../views/text/question-text.ts';
+import type { Field } from '../spreadsheet/csv-text.ts';
+import type { Sheet } from '../spreadsheet/xlsx-file.ts';
+import { bookName, takeOffHead, takeOffRows } from './take-off-rows.ts';
+import type { PricedTakeOff } from './take-off-scheme.ts';
+
+const cutHead = [
+  'material',
+  'size',
+  'length no.',
+  'form',
+  'length ft',
+  'run',
+  'part',
+  'cut ft',
+  'off-cut ft',
+];
+
+/** A take-off as a workbook: what it comes to, its lines, and the cuts of its pipe. */
+export function takeOffWorkbook(job: Job, one: PricedTakeOff, book: PriceBook): readonly Sheet[] {
+  return [
+    { name: 'Summary', rows: summaryRows(job, one, book), widths: [24, 70] },
+    {
+      name: 'Take-off',
+      head: takeOffHead,
+      rows: takeOffRows(job, one.priced, book),
+      widths: [22, 26, 20, 18, 22, 22, 12, 7, 10, 7, 13, 16, 10, 30, 11, 11, 10, 10, 30],
+    },
+    {
+      name: 'Pipe cuts',
+      head: cutHead,
+      rows: cutPipe(one.taken).flatMap(cutRows),
+      widths: [18, 9, 11, 8, 11, 16, 9, 11, 11],
+    },
+  ];
+}
+
+function summaryRows(
+  job: Job,
+  { taken, priced }: PricedTakeOff,
+  book: PriceBook,
+): readonly (readonly Field[])[] {
+  const { currency, effective, source, invented } = book;
+  const { total } = priced;
+  return [
+    ['Job', job.name],
+    ['Scheme', `${taken.scheme.name} (${taken.scheme.id})`],
+    ['Price book', bookName(book)],
+    ...(invented ? [['', 'Every price here is made up; none may stand in a bid.']] : []),
+    ['Prices from', effective],
+    ['Source of prices', source],
+    ['Currency', currency],
+    ['Total', total === undefined ? 'none: prices are missing' : total.toNumber()],
+    ['Lines with a price', priced.priced.toNumber()],
+    ['Labor h', priced.hours],
+    ['Left out', 'tax, overhead, waste of pipe, and fixtures'],
+    ['Rounding', 'each line to whole cents, half a cent going up; then added'],
+    ...priced.missing.map((article) => ['No price', articleName(article)]),
+    ...taken.questions.map((question) => ['Question', questionText(question)]),
+  ];
+}
+
+function cutRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])[] {
+  if (!cut.ok || !cut.packing.ok) return [];
+  return cut.packing.sticks.flatMap(({ stock, cuts, offCut }, at) =>
+    cuts.map(({ id, part, parts, length }, place) => [
+      materials[material],
+      `${size} in`,
+      at + 1,
+      stock.form,
+      feet(stock.length),
+      id,
+      parts === 1 ? 'whole' : `${part} of ${parts}`,
+      feet(length),
+      place === cuts.length - 1 ? feet(offCut) : '',
+    ]),
+  );
+}
+
+/** Cut units as feet, to the thousandth: a cut unit is a twenty-five-thousandth of a foot. */
+function feet(cutUnits: number): number {
+  return Math.round(fromSI(fromCutUnits(cutUnits), 'ft') * 1000) / 1000;
+}

@@ -1,0 +1,95 @@
+import type { UnitSystem } from '../../engine/job/job.ts';
+import type { PipeBought, TakeOffPipe, TakeOffStick } from '../take-off.ts';
+import { figureWithUnit, fixed } from '../text/figure.ts';
+import { tapeLength } from '../text/tape-length.ts';
+
+/** One pipe: its length by service, what is bought of it, and behind a fold the cuts of each stick or coil. */
+export function PipeCutList({ pipe, units }: { pipe: TakeOffPipe; units: UnitSystem }): JSX.Element {
+  const { name, pieces, lengths, cut } = pipe;
+  const all = lengths.reduce((sum, { metres }) => sum + metres, 0);
+  const length = (metres: number): string => figureWithUnit(metres, 'length', units);
+  const services = lengths.map(({ service, metres }) => `${service} ${length(metres)}`).join(', ');
+  const head = `${length(all)} in ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}: ${services}.`;
+  return (
+    <div class="pipe-cuts">
+      <h3 safe>{name}</h3>
+      <p safe>{head}</p>
+      {typeof cut === 'string' ? <p safe>{cut}</p> : <Bought bought={cut} name={name} units={units} />}
+    </div>
+  );
+}
+
+function Bought(props: { bought: PipeBought; name: string; units: UnitSystem }): JSX.Element {
+  const { bought, name, units } = props;
+  return (
+    <>
+      <p>
+        <strong safe>{countsText(bought, units)}</strong> <span safe>{wasteText(bought, units)}</span>
+      </p>
+      <details>
+        <summary>
+          Cuts and off-cuts<span class="visually-hidden" safe>{` of ${name}`}</span>
+        </summary>
+        <table class="cuts">
+          <caption class="visually-hidden" safe>{`Cuts of ${name}`}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Length</th>
+              <th scope="col">Cuts, run by run</th>
+              <th scope="col" class="numeric">
+                Off-cut
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {bought.sticks.map((stick, at) => (
+              <tr>
+                <th scope="row" safe>{`${at + 1}: ${stockText(stick, units)}`}</th>
+                <td safe>{cutsText(stick, units)}</td>
+                <td class="numeric" safe>
+                  {tapeLength(stick.offCut, units)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </>
+  );
+}
+
+/** `3 sticks of 20 ft, 1 coil of 100 ft`. */
+function countsText({ counts }: PipeBought, units: UnitSystem): string {
+  return counts
+    .map(
+      ({ count, form, metres }) =>
+        `${count} ${form}${count === 1 ? '' : 's'} of ${tapeLength(metres, units)}`,
+    )
+    .join(', ');
+}
+
+function wasteText({ bought, offCuts, couplings, gap }: PipeBought, units: UnitSystem): string {
+  const part = fixed((100 * offCuts) / bought, 1);
+  const most = fixed(Math.ceil(gap * 1000) / 10, 1);
+  const sentences = [
+    `Off-cuts ${tapeLength(offCuts, units)}, ${part} % of what is bought.`,
+    couplings === 0
+      ? ''
+      : `${couplings} ${couplings === 1 ? 'coupling' : 'couplings'} where a piece is longer than any length.`,
+    gap === 0 ? 'No less can be bought of these lengths.' : `At most ${most} % more than the least there is.`,
+  ];
+  return sentences.filter((sentence) => sentence !== '').join(' ');
+}
+
+function stockText({ form, metres }: Pick<TakeOffStick, 'form' | 'metres'>, units: UnitSystem): string {
+  return `${form} ${tapeLength(metres, units)}`;
+}
+
+function cutsText({ cuts }: TakeOffStick, units: UnitSystem): string {
+  return cuts
+    .map(({ run, metres, part, parts }) => {
+      const of = parts === 1 ? '' : ` (part ${part} of ${parts})`;
+      return `${run} ${tapeLength(metres, units)}${of}`;
+    })
+    .join(' · ');
+}
