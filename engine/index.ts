@@ -30,6 +30,7 @@ export { report } from './report.ts';
 export { type HandMethodId, handMethods } from './sizing/hand-methods.ts';
 export type { CostCurve } from './sizing/least-cost.ts';
 export { type PipeOption, pipeOptions } from './sizing/pipe-options.ts';
+export { priceOfPressure } from './sizing/price-of-pressure.ts';
 export { type PsiPrice, priceOfPsi } from './sizing/price-of-psi.ts';
 export {
   type Sized,

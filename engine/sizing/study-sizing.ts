@@ -7,6 +7,7 @@ import { type MissingPrice, priceKey } from '../takeoff/price-item.ts';
 import { priceScheme, type SchemePrice } from '../takeoff/price-scheme.ts';
 import { type HandMethodId, handMethods } from './hand-methods.ts';
 import { type PipeOption, pipeOptions } from './pipe-options.ts';
+import { priceOfPressure } from './price-of-pressure.ts';
 import { type PsiPrice, priceOfPsi } from './price-of-psi.ts';
 import { type SizingResult, type SizingRules, sizedScheme, sizeScheme } from './size-scheme.ts';
 
@@ -96,7 +97,7 @@ export function studySizing(drawn: Report, rules: SizingRules, streets: readonly
     least,
     methods,
     curve: streets.map((street) => ({ street, cost: result.curve?.pick(street)?.cost })),
-    changes: after.worst === undefined ? [] : priceOfPsi(after, after.worst.inlet, rules.prices),
+    changes: after.worst === undefined ? [] : priceOfPressure(after, after.worst.inlet, rules.prices),
     remedy: remedyOf(result, drawn, rules),
     missing: [...new Map([...missing, ...asDrawn.missing].map((item) => [priceKey(item), item])).values()],
   };

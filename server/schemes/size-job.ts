@@ -6,7 +6,7 @@ import {
   type PipeOption,
   type PriceIndex,
   pipeOptions,
-  priceOfPsi,
+  priceOfPressure,
   type Report,
   report,
   type Scheme,
@@ -66,7 +66,7 @@ export async function sizeJob(
     unsized: result.ok ? undefined : result.unsized,
     missing: [...new Set(missing.map(priceName))],
     curve: Array.from(result.curve?.cost ?? [], (cents, at) => ({ cents, need: result.curve!.need[at]! })),
-    psi: worst === undefined ? [] : priceOfPsi(drawn, worst.inlet, prices),
+    psi: worst === undefined ? [] : priceOfPressure(drawn, worst.inlet, prices),
   };
 }
 

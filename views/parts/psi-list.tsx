@@ -8,6 +8,19 @@ import { worstName } from './scheme-rows.tsx';
 
 const mostShown = 20;
 
+function changeText(change: PsiPrice['change']): string {
+  switch (change.do) {
+    case 'larger-pipe':
+      return `Run ${change.run}: ${change.from} → ${change.to}`;
+    case 'larger-meter':
+      return `Meter on run ${change.run}: ${change.from} → ${change.to}`;
+    case 'shorter-run':
+      return `Run ${change.run} shorter by ${change.by.typed}`;
+    case 'other-scheme':
+      return `${change.name} in place of this scheme, as drawn`;
+  }
+}
+
 /** What a single change gains at the worst fixture, the most pressure for the money first. */
 export function PsiList(props: {
   readonly view: SizingView;
@@ -24,7 +37,7 @@ export function PsiList(props: {
   return (
     <>
       <p safe>
-        {`At ${worstName(worst)}, which has ${signedPressure(worst?.margin ?? 0, units)} now. One change at a time, on the scheme as drawn:`}
+        {`At ${worstName(worst)}, which has ${signedPressure(worst?.margin ?? 0, units)} now. One change at a time, on the scheme as drawn; of another scheme, what its own worst fixture has more:`}
       </p>
       <table class="psi">
         <thead>
@@ -45,9 +58,7 @@ export function PsiList(props: {
           {prices.slice(0, mostShown).map(({ change, gain, cents }) => (
             <tr>
               <th scope="row" safe>
-                {change.do === 'larger-pipe'
-                  ? `Run ${change.run}: ${change.from} → ${change.to}`
-                  : `Meter on run ${change.run}: ${change.from} → ${change.to}`}
+                {changeText(change)}
               </th>
               <td class="numeric" safe>
                 {gain < least / 2 ? `under ${signedPressure(least, units)}` : signedPressure(gain, units)}

@@ -4,7 +4,7 @@ import {
   handMethods,
   type Job,
   pipeOptions,
-  priceOfPsi,
+  priceOfPressure,
   report,
   type SizingRules,
   sizedScheme,
@@ -96,11 +96,13 @@ describe('the page of least-cost sizing', () => {
   it('ranks what a psi costs as the engine does', async () => {
     const test = await testApp();
     const drawn = report(networkOf(await jobOf(test)));
-    const prices = priceOfPsi(drawn, drawn.worst!.inlet, await shippedPrices());
+    const prices = priceOfPressure(drawn, drawn.worst!.inlet, await shippedPrices());
     const { body } = await test.app.inject(`/jobs/${test.id}/sizing`);
     const list = body.slice(body.indexOf('class="psi"'));
-    const runs = [...list.matchAll(/<th scope="row">(?:Run|Meter on run) (\w+):/g)].map((match) => match[1]);
-    expect(runs).toEqual(prices.map(({ change }) => change.run));
+    const runs = [...list.matchAll(/<th scope="row">(?:Run|Meter on run) (\w+)(?::| shorter)/g)].map(
+      (match) => match[1],
+    );
+    expect(runs).toEqual(prices.map(({ change }) => ('run' in change ? change.run : change.scheme)));
   });
 
   it('keeps the runs that are named, and ties sizes as asked', async () => {
