@@ -30,7 +30,9 @@ export type Unsized =
   /** Even the largest pipes, with which the network is built, leave this inlet short by so many Pa. */
   | { readonly why: 'short'; readonly inlet: Inlet; readonly by: number; readonly largest: Network }
   /** Every inlet could have what it needs, but not with the sizes tied to each other. */
-  | { readonly why: 'tied' };
+  | { readonly why: 'tied' }
+  /** No run ends at a fixture, so there is nothing to size for. */
+  | { readonly why: 'no-fixture' };
 
 export type SizingResult =
   | { readonly ok: true; readonly sized: Sized; readonly curve: CostCurve }
@@ -47,6 +49,7 @@ export function sizeScheme(
   rules: SizingRules,
   between?: { readonly least: number; readonly most: number },
 ): SizingResult {
+  if (network.inlets.length === 0) return { ok: false, unsized: { why: 'no-fixture' } };
   const solution = solve(network);
   const { options, missing, without } = pipeOptions(network, solution, rules);
   if (without.length > 0) return { ok: false, unsized: { why: 'no-pipe', runs: without, missing } };

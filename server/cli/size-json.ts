@@ -66,7 +66,7 @@ function unsizedJson({ result, remedy }: SizingStudy): object | null {
   if (result.ok) return null;
   const { unsized } = result;
   if (unsized.why === 'no-pipe') return { why: unsized.why, runs: unsized.runs };
-  if (unsized.why === 'tied') return { why: unsized.why };
+  if (unsized.why === 'tied' || unsized.why === 'no-fixture') return { why: unsized.why };
   const street = remedy?.street;
   return {
     why: unsized.why,

@@ -22,6 +22,8 @@ export function unsizedLines({ result, drawn, remedy }: SizingStudy, { currency 
         `NOTHING FITS: ${why} on ${unsized.runs.length === 1 ? 'run' : 'runs'} ${runs}`,
       );
     }
+    case 'no-fixture':
+      return ['Nothing to size for: no run ends at a fixture yet.'];
     case 'tied':
       return labelled(
         'Least',

@@ -13,7 +13,7 @@ const letters = 'ABCDEF';
 const mostComparedRuns = 20_000;
 
 /** Costs stay with the report that they belong to, so that a page that is loaded again sizes nothing twice. */
-const known = new WeakMap<OpenJob, Map<string, Comparison>>();
+const known = new WeakMap<OpenJob, WeakMap<PriceIndex, Map<string, Comparison>>>();
 
 /**
  * The schemes of a job beside each other, each with its least-cost curve; the others are served between two of them.
@@ -27,8 +27,10 @@ export async function compareJob(
 ): Promise<Comparison> {
   const shown = shownSchemes(open.job, asked);
   refuseTooLarge(open.job, shown);
-  const kept = known.get(open) ?? new Map<string, Comparison>();
-  known.set(open, kept);
+  const byPrices = known.get(open) ?? new WeakMap<PriceIndex, Map<string, Comparison>>();
+  known.set(open, byPrices);
+  const kept = byPrices.get(prices) ?? new Map<string, Comparison>();
+  byPrices.set(prices, kept);
   const key = `${asked.length > 0} ${shown.join(' ')}`;
   const before = kept.get(key);
   if (before !== undefined) return before;

@@ -26,6 +26,7 @@ export function costOfSpare(network: Network, price: SchemePrice, prices: PriceI
   if (price.total === undefined || drawn === undefined) {
     return { drawn: undefined, curve: [], why: 'A price is missing.' };
   }
+  if (network.inlets.length === 0) return { drawn: undefined, curve: [], why: 'It serves no fixture yet.' };
   const available = solve(network).supplyPressure;
   const drawnNeed = needAsDrawn(network, prices);
   // The sizing knows nothing of devices; what the drawn scheme costs beyond its pipe and fittings is theirs.

@@ -50,7 +50,7 @@ export async function sizeJob(
   const methods: MethodResult[] = [methodOf('drawn', drawn, prices, least)];
   if (least !== undefined) methods.push(methodOf('least-cost', resized(network, least), prices, least));
   const { options, without, missing } = pipeOptions(network, solution, rules);
-  if (without.length === 0) {
+  if (without.length === 0 && network.inlets.length > 0) {
     for (const method of Object.keys(handMethods) as HandMethodId[]) {
       await nextTurn();
       const chosen: readonly PipeOption[] = handMethods[method]({ network, solution, options });

@@ -20,6 +20,8 @@ export function unsizedText(unsized: Unsized, missing: readonly string[], system
       const { fixture, side } = unsized.inlet;
       return `Nothing fits: even with the largest pipe allowed, ${fixture.name}, ${side}, stays ${figureWithUnit(unsized.by, 'pressure', system)} short.`;
     }
+    case 'no-fixture':
+      return 'There is nothing to size for: no run ends at a fixture yet.';
     case 'tied':
       return 'Every fixture could have what it needs, but not while the sizes are tied to each other; untie them.';
   }
