@@ -1,9 +1,10 @@
 import type { Job, PricedLine } from '../../engine/index.ts';
-import { articleKey, articleName } from '../../engine/takeoff/article.ts';
+import { articleKey } from '../../engine/takeoff/article.ts';
 import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { phases } from '../../tables/takeoff/part-kinds.ts';
 import type { TakeOffGroup, TakeOffGrouping, TakeOffRow } from '../../views/take-off.ts';
 import { areaText } from './area-text.ts';
+import { itemName } from './item-name.ts';
 
 /**
  * The lines of a take-off in groups, one row an article in each. A row adds up the cents of its lines, so that rows,
@@ -79,7 +80,7 @@ function rowOf(priced: PricedLine): TakeOffRow {
   const { article, unit, quantity } = priced.line;
   const known = priced.price === 'known';
   return {
-    item: articleName(article),
+    item: itemName(article),
     each: known ? priced.each.toNumber() : undefined,
     unit,
     quantity,

@@ -3,6 +3,7 @@ import { joints, materials } from '../../tables/pipe/names.ts';
 import { partGroups, partKinds } from '../../tables/takeoff/part-kinds.ts';
 import type { Field } from '../spreadsheet/csv-text.ts';
 import { areaText } from './area-text.ts';
+import { sizesText } from './item-name.ts';
 
 /** The columns of a take-off in a spreadsheet. */
 export const takeOffHead: readonly string[] = [
@@ -44,7 +45,7 @@ export function takeOffRows(
     return [
       partGroups[partKinds[kind].group],
       partKinds[kind].label,
-      sizes.map(sizeText).join(' x '),
+      sizesText(sizes),
       material === undefined ? '' : materials[material],
       joint === undefined ? '' : joints[joint],
       to === undefined ? '' : `${materials[to.material]} with ${joints[to.joint]}`,
@@ -68,9 +69,4 @@ export function takeOffRows(
 /** A price book by its name, and that it is invented where it is. */
 export function bookName({ invented, name }: PriceBook): string {
   return `${invented ? 'INVENTED: ' : ''}${name}`;
-}
-
-/** An arrester's size is a letter, all others are inches. */
-function sizeText(size: string): string {
-  return /^\d/.test(size) ? `${size} in` : size;
 }

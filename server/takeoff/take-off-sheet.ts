@@ -1,5 +1,4 @@
 import { differences, type PriceIndex } from '../../engine/index.ts';
-import { articleName } from '../../engine/takeoff/article.ts';
 import { cutPipe } from '../../engine/takeoff/cut-pipe.ts';
 import type { Difference } from '../../engine/takeoff/differences.ts';
 import { toCents } from '../../engine/takeoff/money.ts';
@@ -10,6 +9,7 @@ import { questionText } from '../../views/text/question-text.ts';
 import { citedValue } from '../cli/unverified-lines.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
 import { groupLines } from './group-lines.ts';
+import { itemName } from './item-name.ts';
 import { pipeBought } from './pipe-bought.ts';
 import { type PricedTakeOff, takeOffScheme } from './take-off-scheme.ts';
 
@@ -34,7 +34,7 @@ export function takeOffSheet({ id, job }: OpenJob, prices: PriceIndex, asked: As
     cents: toCents(priced.priced),
     hours: priced.hours,
     complete: priced.total !== undefined,
-    missing: priced.missing.map(articleName),
+    missing: priced.missing.map(itemName),
     pipes: cutPipe(taken).map((pipe) => pipeBought(pipe, job.units)),
     questions: taken.questions.map(questionText),
     rules: taken.rules.map((rule) => takeOffRules[rule]),
@@ -57,7 +57,7 @@ function against(before: PricedTakeOff, after: PricedTakeOff): NonNullable<TakeO
 
 function inWords({ article, unit, by, before, after }: Difference): TakeOffDifference {
   return {
-    item: articleName(article),
+    item: itemName(article),
     unit,
     by: by.toNumber(),
     before: before.toNumber(),

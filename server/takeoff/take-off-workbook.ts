@@ -1,5 +1,4 @@
 import type { Job, PriceBook } from '../../engine/index.ts';
-import { articleName } from '../../engine/takeoff/article.ts';
 import { cutPipe, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
 import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
@@ -7,6 +6,7 @@ import { fromSI } from '../../tables/units/definitions.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import type { Field } from '../spreadsheet/csv-text.ts';
 import type { Sheet } from '../spreadsheet/xlsx-file.ts';
+import { itemName } from './item-name.ts';
 import { bookName, takeOffHead, takeOffRows } from './take-off-rows.ts';
 import type { PricedTakeOff } from './take-off-scheme.ts';
 
@@ -61,7 +61,7 @@ function summaryRows(
     ['Labor h', priced.hours],
     ['Left out', 'tax, overhead, waste of pipe, and fixtures'],
     ['Rounding', 'each line to whole cents, half a cent going up; then added'],
-    ...priced.missing.map((article) => ['No price', articleName(article)]),
+    ...priced.missing.map((article) => ['No price', itemName(article)]),
     ...taken.questions.map((question) => ['Question', questionText(question)]),
   ];
 }

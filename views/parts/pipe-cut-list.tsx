@@ -45,7 +45,16 @@ function Bought(props: { bought: PipeBought; name: string; units: UnitSystem }):
             {bought.sticks.map((stick, at) => (
               <tr>
                 <th scope="row" safe>{`${at + 1}: ${stockText(stick, units)}`}</th>
-                <td safe>{cutsText(stick, units)}</td>
+                <td>
+                  {stick.cuts.map((cut, place) => (
+                    <>
+                      {place > 0 ? ' · ' : ''}
+                      <span class="cut" safe>
+                        {cutText(cut, units)}
+                      </span>
+                    </>
+                  ))}
+                </td>
                 <td class="numeric" safe>
                   {tapeLength(stick.offCut, units)}
                 </td>
@@ -85,11 +94,7 @@ function stockText({ form, metres }: Pick<TakeOffStick, 'form' | 'metres'>, unit
   return `${form} ${tapeLength(metres, units)}`;
 }
 
-function cutsText({ cuts }: TakeOffStick, units: UnitSystem): string {
-  return cuts
-    .map(({ run, metres, part, parts }) => {
-      const of = parts === 1 ? '' : ` (part ${part} of ${parts})`;
-      return `${run} ${tapeLength(metres, units)}${of}`;
-    })
-    .join(' · ');
+function cutText({ run, metres, part, parts }: TakeOffStick['cuts'][number], units: UnitSystem): string {
+  const of = parts === 1 ? '' : ` (part ${part} of ${parts})`;
+  return `${run} ${tapeLength(metres, units)}${of}`;
 }

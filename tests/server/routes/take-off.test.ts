@@ -134,11 +134,11 @@ describe('the page of a take-off', () => {
     const app = await buildApp({ store, now: () => noon, prices: async () => indexPrices(smallBook) });
     const page = plain(await body({ app, id }));
     expect(page).toContain('No total: prices are missing.');
-    expect(page).toMatch(/No price in the book \(\d+\).* 1 pipe, PEX SDR-9/);
+    expect(page).toMatch(/No price in the book \(\d+\).* 1 in pipe, PEX SDR-9/);
     const file = await app.inject(`/jobs/${id}/takeoff.xlsx`);
     const summary = readXlsx(file.rawPayload).sheets.get('Summary')!;
     expect(summary.find(([label]) => label === 'Total')?.[1]).toBe('none: prices are missing');
-    expect(summary).toContainEqual(['No price', '1 pipe, PEX SDR-9']);
+    expect(summary).toContainEqual(['No price', '1 in pipe, PEX SDR-9']);
   });
 
   it('escapes what a reader named', async () => {
