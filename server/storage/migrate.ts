@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import * as jobs from './migrations/001-jobs.ts';
+import * as priceBooks from './migrations/002-price-books.ts';
 import type { Schema } from './schema.ts';
 
 interface Migration {
@@ -8,7 +9,10 @@ interface Migration {
 }
 
 /** In the order in which they are applied; a released one is never changed. */
-const migrations: readonly Migration[] = [{ name: '001-jobs', up: jobs.up }];
+const migrations: readonly Migration[] = [
+  { name: '001-jobs', up: jobs.up },
+  { name: '002-price-books', up: priceBooks.up },
+];
 
 /**
  * Brings a store to the present shape, each migration in a transaction of its own.

@@ -24,7 +24,10 @@ describe('the store', () => {
     await first.destroy();
     const second = await openStore(folder);
     expect(await readJobRow(second, id)).toMatchObject({ name: 'A', document: 'text', revision: 1 });
-    expect(await second.selectFrom('migration').select('name').execute()).toEqual([{ name: '001-jobs' }]);
+    expect(await second.selectFrom('migration').select('name').execute()).toEqual([
+      { name: '001-jobs' },
+      { name: '002-price-books' },
+    ]);
     await second.destroy();
   });
 

@@ -1,0 +1,83 @@
+import { randomBytes } from 'node:crypto';
+import type { Store } from './database.ts';
+import type { Saved } from './job-store.ts';
+import type { PriceBookRow } from './schema.ts';
+
+export type PriceBookSummary = Omit<PriceBookRow, 'document'>;
+
+/** Kept price books by name; the book that ships is none of them. */
+export async function listPriceBooks(db: Store): Promise<readonly PriceBookSummary[]> {
+  return await db
+    .selectFrom('price_book')
+    .select(['id', 'name', 'revision', 'created_at', 'updated_at'])
+    .orderBy('name')
+    .orderBy('created_at')
+    .execute();
+}
+
+/** One price book with its document, or undefined where there is none. */
+export async function readPriceBookRow(db: Store, id: string): Promise<PriceBookRow | undefined> {
+  return await db.selectFrom('price_book').selectAll().where('id', '=', id).executeTakeFirst();
+}
+
+/** Keeps a new price book and gives its id. */
+export async function createPriceBook(db: Store, name: string, document: string, now: Date): Promise<string> {
+  const id = `b${randomBytes(6).toString('hex')}`;
+  const at = now.toISOString();
+  await db
+    .insertInto('price_book')
+    .values({ id, name, document, revision: 1, created_at: at, updated_at: at })
+    .execute();
+  return id;
+}
+
+/** Replaces a price book if nobody changed it since `expectedRevision`; otherwise changes nothing. */
+export async function savePriceBook(
+  db: Store,
+  id: string,
+  expectedRevision: number,
+  name: string,
+  document: string,
+  now: Date,
+): Promise<Saved> {
+  const revision = expectedRevision + 1;
+  const result = await db
+    .updateTable('price_book')
+    .set({ name, document, revision, updated_at: now.toISOString() })
+    .where('id', '=', id)
+    .where('revision', '=', expectedRevision)
+    .executeTakeFirst();
+  return result.numUpdatedRows === 1n ? { ok: true, revision } : { ok: false, clash: true };
+}
+
+/** Removes a price book; jobs that used it use the one that ships again. @returns whether there was such a book */
+export async function removePriceBook(db: Store, id: string): Promise<boolean> {
+  return await db.transaction().execute(async (change) => {
+    await change.updateTable('job').set({ price_book: null }).where('price_book', '=', id).execute();
+    const result = await change.deleteFrom('price_book').where('id', '=', id).executeTakeFirst();
+    return result.numDeletedRows === 1n;
+  });
+}
+
+/** Every job with the price book that it uses; null for the one that ships. */
+export async function listJobBooks(
+  db: Store,
+): Promise<readonly { readonly id: string; readonly name: string; readonly price_book: string | null }[]> {
+  return await db.selectFrom('job').select(['id', 'name', 'price_book']).orderBy('name').execute();
+}
+
+/** Id of the price book that a job uses, or null for the one that ships. */
+export async function bookOfJob(db: Store, job: string): Promise<string | null> {
+  const row = await db.selectFrom('job').select('price_book').where('id', '=', job).executeTakeFirst();
+  return row?.price_book ?? null;
+}
+
+/** Lets a job use a price book, or with null the one that ships. @returns whether there was such a job */
+export async function useBook(db: Store, job: string, book: string | null): Promise<boolean> {
+  const result = await db
+    .updateTable('job')
+    .set({ price_book: book })
+    .where('id', '=', job)
+    .executeTakeFirst();
+  return result.numUpdatedRows === 1n;
+}
