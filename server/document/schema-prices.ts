@@ -3,7 +3,14 @@ import { risingSizes } from '../../engine/hydraulics/rising-sizes.ts';
 import { bounds } from '../../engine/job/bounds.ts';
 import { backflowWords, heaterWords } from '../../engine/job/words.ts';
 import { partKey } from '../../engine/takeoff/part-price.ts';
-import type { PriceBook, PricedPartKind } from '../../engine/takeoff/price-book.ts';
+import type {
+  DevicePrice,
+  FittingPrice,
+  PartPrice,
+  PipePrice,
+  PriceBook,
+  PricedPartKind,
+} from '../../engine/takeoff/price-book.ts';
 import { type PriceItem, priceKey, priceName } from '../../engine/takeoff/price-item.ts';
 import { shorten } from '../../engine/units/shorten.ts';
 import { arresterSizes } from '../../tables/devices/arresters.ts';
@@ -147,6 +154,14 @@ const partPrice = fieldsOf({
       : `${shorten(price.joint)} does not join ${materials[price.material]}; expected one of ${usual.join(', ')}`;
   context.addIssue({ code: 'custom', path: ['joint'], message });
 });
+
+/** One price of each list, for tables that are read line by line. */
+export const priceEntries: {
+  readonly pipe: z.ZodType<PipePrice>;
+  readonly fitting: z.ZodType<FittingPrice>;
+  readonly device: z.ZodType<DevicePrice>;
+  readonly part: z.ZodType<PartPrice>;
+} = { pipe: pipePrice, fitting: fittingPrice, device: devicePrice, part: partPrice };
 
 /** Prices of parts, each once. */
 const partPrices = readList(partPrice, fileLimits.pricesOfList, 'prices of parts').superRefine(

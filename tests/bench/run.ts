@@ -1,6 +1,7 @@
 import { benchEdit } from './edit.bench.ts';
 import { figure } from './figure.ts';
 import { benchPacking } from './packing.bench.ts';
+import { benchPrices } from './prices.bench.ts';
 import { benchSizing } from './sizing.bench.ts';
 import { benchSolve } from './solve.bench.ts';
 import { benchTakeOff } from './takeoff.bench.ts';
@@ -12,4 +13,5 @@ benchSolve(short);
 await benchSizing(short);
 benchPacking(short);
 benchTakeOff(short);
+await benchPrices(short);
 figure('peak_memory_mb', process.resourceUsage().maxRSS / 1024, 'MB');
