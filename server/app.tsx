@@ -5,16 +5,21 @@ import formbody from '@fastify/formbody';
 import multipart from '@fastify/multipart';
 import fastifyStatic from '@fastify/static';
 import Fastify, { type FastifyInstance } from 'fastify';
+import type { PriceIndex } from '../engine/index.ts';
 import { fileLimits } from './document/file-limits.ts';
 import { answerErrors } from './http/answer-errors.tsx';
 import { hostIsLocal, writeIsSameOrigin } from './http/guard.ts';
 import { Refusal } from './http/refusal.ts';
 import { securityHeaders } from './http/security-headers.ts';
+import { priceBooks } from './prices/price-books.ts';
 import { shippedPrices } from './prices/shipped-prices.ts';
 import { registerCompare } from './routes/compare.tsx';
-import type { AppContext, StartingJob } from './routes/context.ts';
+import type { StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
 import { registerJobs } from './routes/jobs.tsx';
+import { registerPriceBook } from './routes/price-book.tsx';
+import { registerPriceBooks } from './routes/price-books.tsx';
+import { registerPriceImports } from './routes/price-imports.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
 import { registerSizing } from './routes/sizing.tsx';
 import { registerTakeOff } from './routes/take-off.tsx';
@@ -26,8 +31,8 @@ export interface AppOptions {
   readonly store: Store;
   /** What a new job may start from. */
   readonly starts?: readonly StartingJob[];
-  /** What things cost; the invented book that ships where it is left out. */
-  readonly prices?: AppContext['prices'];
+  /** The book that ships, for jobs that use no other; the invented one where it is left out. */
+  readonly prices?: () => Promise<PriceIndex>;
   readonly now?: () => Date;
   readonly log?: boolean;
 }
@@ -79,7 +84,8 @@ export async function buildApp({
   await app.register(fastifyStatic, { root: assets, prefix: '/assets/', maxAge: '1h', index: false });
   app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
 
-  const context = { store, jobs: openJobs(store), starts, prices, now };
+  const books = priceBooks(store, prices);
+  const context = { store, jobs: openJobs(store), starts, books, prices: books.ofJob, now };
   registerJobs(app, context);
   registerWorkbench(app, context);
   registerEdits(app, context);
@@ -87,5 +93,8 @@ export async function buildApp({
   registerSizing(app, context);
   registerTakeOff(app, context);
   registerQuickStart(app, context);
+  registerPriceBooks(app, context);
+  registerPriceBook(app, context);
+  registerPriceImports(app, context);
   return app;
 }

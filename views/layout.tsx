@@ -35,6 +35,7 @@ export function Layout(props: {
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/app.css" />
           <link rel="stylesheet" href="/assets/schemes.css" />
+          <link rel="stylesheet" href="/assets/prices.css" />
           <link rel="stylesheet" href="/assets/take-off.css" />
           <script src="/assets/htmx.js" defer></script>
           <script src="/assets/app.js" defer></script>
@@ -49,6 +50,7 @@ export function Layout(props: {
             </a>
             <nav aria-label="Pages">
               <a href="/jobs">Jobs</a>
+              <a href="/prices">Prices</a>
             </nav>
           </header>
           {props.children as 'safe'}

@@ -59,7 +59,7 @@ export const schemeEdits: { readonly [verb: string]: SchemeEdit } = {
 export function registerCompare(app: FastifyInstance, context: AppContext): void {
   async function page(id: string, asked: string, notice = '', form?: Refused): Promise<string> {
     const open = await openOrRefuse(context, id);
-    const comparison = await compareJob(open, await context.prices(), splitIds(asked));
+    const comparison = await compareJob(open, await context.prices(id), splitIds(asked));
     return await (<ComparePage comparison={comparison} notice={notice} refused={form} />);
   }
 
@@ -75,7 +75,7 @@ export function registerCompare(app: FastifyInstance, context: AppContext): void
     anchor: string,
     inForm = false,
   ): Promise<FastifyReply> {
-    const prices = await context.prices();
+    const prices = await context.prices(id);
     const saved = await changeJob(context, id, fields, (open) => edit(open, prices));
     const { show = '' } = fields;
     if (saved.ok) {

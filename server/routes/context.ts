@@ -1,4 +1,5 @@
 import type { PriceIndex } from '../../engine/index.ts';
+import type { PriceBooks } from '../prices/price-books.ts';
 import type { Store } from '../storage/database.ts';
 import type { OpenJobs } from '../workbench/open-jobs.ts';
 
@@ -14,7 +15,8 @@ export interface AppContext {
   readonly store: Store;
   readonly jobs: OpenJobs;
   readonly starts: readonly StartingJob[];
-  /** What pipe, fittings and devices cost. */
-  readonly prices: () => Promise<PriceIndex>;
+  readonly books: PriceBooks;
+  /** What pipe, fittings and devices cost in a job, by the price book that it uses. */
+  readonly prices: (job: string) => Promise<PriceIndex>;
   readonly now: () => Date;
 }

@@ -11,7 +11,7 @@ import { computeJob } from '../workbench/compute-job.ts';
 import type { AppContext } from './context.ts';
 
 /** A new job from a few questions about the house. */
-export function registerQuickStart(app: FastifyInstance, { store, prices, now }: AppContext): void {
+export function registerQuickStart(app: FastifyInstance, { store, books, now }: AppContext): void {
   const page = async (refused?: Refused): Promise<string> => await (<QuickStartPage refused={refused} />);
 
   app.get('/quick-start', async (_request, reply) => sendHtml(reply, await page()));
@@ -20,7 +20,7 @@ export function registerQuickStart(app: FastifyInstance, { store, prices, now }:
     const fields = formFields(request.body);
     const form = readQuickStartForm(fields);
     if (!form.ok) return sendHtml(reply, await page({ values: fields, problems: form.problems }), 422);
-    const job = await startJob(form.value, await prices());
+    const job = await startJob(form.value, await books.shipped());
     const computed = computeJob(job);
     if (!computed.ok) {
       const problems = { '': `These answers make no house: ${computed.sentences.join(' ')}` };

@@ -27,7 +27,7 @@ export function registerSizing(app: FastifyInstance, context: AppContext): void 
     const { id, revision, job, report } = open;
     refuseTooLarge(open);
     const scheme = chosenScheme(job);
-    const prices = await context.prices();
+    const prices = await context.prices(id);
     const base = { id, revision, job, scheme, report, book: prices.book };
     const form = readSizingForm(fields, scheme);
     if (!form.ok) {
@@ -52,7 +52,7 @@ export function registerSizing(app: FastifyInstance, context: AppContext): void 
   app.post<{ Params: { id: string } }>('/jobs/:id/sizing', async (request, reply) => {
     const { id } = request.params;
     const fields = formFields(request.body);
-    const prices = await context.prices();
+    const prices = await context.prices(id);
     const saved = await changeJob(context, id, fields, async (open) => {
       const { job, report } = open;
       refuseTooLarge(open);

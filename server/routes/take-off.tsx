@@ -22,7 +22,7 @@ interface Asked {
 export function registerTakeOff(app: FastifyInstance, context: AppContext): void {
   app.get<Asked>('/jobs/:id/takeoff', async ({ params, query }, reply) => {
     const open = await openOrRefuse(context, params.id);
-    const sheet = takeOffSheet(open, await context.prices(), {
+    const sheet = takeOffSheet(open, await context.prices(params.id), {
       scheme: queryText(query.scheme),
       against: queryText(query.against),
       grouping: groupingOf(queryText(query.by)),
@@ -32,7 +32,7 @@ export function registerTakeOff(app: FastifyInstance, context: AppContext): void
 
   app.get<Asked>('/jobs/:id/takeoff.csv', async ({ params, query }, reply) => {
     const { job } = await openOrRefuse(context, params.id);
-    const prices = await context.prices();
+    const prices = await context.prices(params.id);
     const { taken, priced } = takeOffScheme(job, queryText(query.scheme), prices);
     const text = csvText([takeOffHead, ...takeOffRows(job, priced, prices.book)]);
     return sendFile(
@@ -45,7 +45,7 @@ export function registerTakeOff(app: FastifyInstance, context: AppContext): void
 
   app.get<Asked>('/jobs/:id/takeoff.xlsx', async ({ params, query }, reply) => {
     const { job } = await openOrRefuse(context, params.id);
-    const prices = await context.prices();
+    const prices = await context.prices(params.id);
     const one = takeOffScheme(job, queryText(query.scheme), prices);
     const bytes = await xlsxFile(takeOffWorkbook(job, one, prices.book));
     return sendFile(

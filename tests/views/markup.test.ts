@@ -37,8 +37,19 @@ describe('rendered markup', () => {
   });
 
   it('has each id once, a label for each field, and a form for each button', async () => {
-    const { app, id } = await testApp();
-    for (const url of ['/jobs', `/jobs/${id}`, `/jobs/${id}/compare`, `/jobs/${id}/sizing`, '/quick-start']) {
+    const { app, id, post } = await testApp();
+    const book = (await post('/prices', { name: 'Copy', start: 'shipped' })).headers.location!;
+    for (const url of [
+      '/jobs',
+      `/jobs/${id}`,
+      `/jobs/${id}/compare`,
+      `/jobs/${id}/sizing`,
+      '/quick-start',
+      '/prices',
+      '/prices/shipped',
+      `${book}?list=devices`,
+      `${book}/delete`,
+    ]) {
       const { body } = await app.inject(url);
       const ids = [...body.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]!);
       expect(ids.filter((one, at) => ids.indexOf(one) !== at)).toEqual([]);

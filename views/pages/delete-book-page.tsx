@@ -1,0 +1,32 @@
+import { Layout } from '../layout.tsx';
+
+/** Asks before a price book is deleted for good. */
+export function DeleteBookPage(props: {
+  readonly id: string;
+  readonly name: string;
+  readonly usedBy: readonly string[];
+}): JSX.Element {
+  const { id, name, usedBy } = props;
+  return (
+    <Layout title="Delete a price book" class="prices">
+      <main id="main" class="plain">
+        <h1>Delete a price book</h1>
+        <p safe>{`“${name}” will be deleted for good. Download it first if you may want it back.`}</p>
+        {usedBy.length === 0 ? (
+          ''
+        ) : (
+          <p
+            safe
+          >{`These jobs use it, and will be priced by the invented book that ships: ${usedBy.join(', ')}.`}</p>
+        )}
+        <form method="post" action={`/prices/${id}/delete`} class="actions">
+          <button type="submit" class="act">
+            Delete it
+          </button>
+          <a href="/prices">Keep it</a>
+          <a href={`/prices/${id}/file.json`}>Download the book</a>
+        </form>
+      </main>
+    </Layout>
+  );
+}
