@@ -138,7 +138,9 @@ export function ReadingPage(
   return (
     <Layout title={`Reading a file for ${book.name}`} class="prices">
       <main id="main" class="plain">
-        <h1>The file is being read</h1>
+        <div class="opening">
+          <h1>The file is being read</h1>
+        </div>
         <p>
           <progress max="100" value={percent} aria-label="Read so far" />{' '}
           <span safe>{`${read} lines, ${percent} % of the file`}</span>
