@@ -11,6 +11,16 @@ export const takeOffGroupings = {
 } as const;
 export type TakeOffGrouping = keyof typeof takeOffGroupings;
 
+/** How pipe may be bought, with the words of the choice. */
+export const pipePlans = {
+  whole: 'cut, few couplings',
+  coupled: 'cut, off-cuts coupled',
+  'allow-5': '5 % for waste, not cut',
+  'allow-10': '10 % for waste, not cut',
+  'allow-15': '15 % for waste, not cut',
+} as const;
+export type PipePlan = keyof typeof pipePlans;
+
 /** So much of one article in a group. */
 export interface TakeOffRow {
   readonly item: string;
@@ -68,13 +78,19 @@ export interface PipeBought {
   readonly gap: number;
 }
 
+/** What is bought of one pipe with an allowance for waste; lengths in m. */
+export interface PipeAllowed extends Pick<PipeBought, 'counts' | 'bought'> {
+  readonly percent: number;
+  readonly allowed: number;
+}
+
 /** The pipe of one material and size. */
 export interface TakeOffPipe {
   readonly name: string;
   readonly pieces: number;
   readonly lengths: readonly { readonly service: ServiceId; readonly metres: number }[];
   /** Or in a sentence why it is not cut. */
-  readonly cut: PipeBought | string;
+  readonly cut: PipeBought | PipeAllowed | string;
 }
 
 /** What the page of a take-off shows. */
@@ -91,6 +107,7 @@ export interface TakeOffSheet {
   readonly complete: boolean;
   /** Articles without a price, in words. */
   readonly missing: readonly string[];
+  readonly plan: PipePlan;
   readonly pipes: readonly TakeOffPipe[];
   /** What the drawing leaves open, in sentences. */
   readonly questions: readonly string[];

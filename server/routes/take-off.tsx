@@ -5,6 +5,7 @@ import { sendHtml } from '../http/html.ts';
 import { safeFileName } from '../http/safe-file-name.ts';
 import { byteOrderMark, csvText } from '../spreadsheet/csv-text.ts';
 import { xlsxFile } from '../spreadsheet/xlsx-file.ts';
+import { cutPlanOf, pipePlanOf } from '../takeoff/cut-plan.ts';
 import { takeOffHead, takeOffRows } from '../takeoff/take-off-rows.ts';
 import { takeOffScheme } from '../takeoff/take-off-scheme.ts';
 import { takeOffSheet } from '../takeoff/take-off-sheet.ts';
@@ -26,6 +27,7 @@ export function registerTakeOff(app: FastifyInstance, context: AppContext): void
       scheme: queryText(query.scheme),
       against: queryText(query.against),
       grouping: groupingOf(queryText(query.by)),
+      plan: pipePlanOf(queryText(query.pipe)),
     });
     return sendHtml(reply, await (<TakeOffPage sheet={sheet} />));
   });
@@ -47,7 +49,8 @@ export function registerTakeOff(app: FastifyInstance, context: AppContext): void
     const { job } = await openOrRefuse(context, params.id);
     const prices = await context.prices(params.id);
     const one = takeOffScheme(job, queryText(query.scheme), prices);
-    const bytes = await xlsxFile(takeOffWorkbook(job, one, prices.book));
+    const plan = cutPlanOf(pipePlanOf(queryText(query.pipe)));
+    const bytes = await xlsxFile(takeOffWorkbook(job, one, prices.book, plan));
     return sendFile(
       reply,
       'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',

@@ -1,9 +1,10 @@
 import type { Job } from '../../engine/index.ts';
 import { mostCutPieces, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
-import type { Packing, TooLong } from '../../engine/takeoff/cut-stock-model.ts';
+import type { Allowance } from '../../engine/takeoff/cut-stock-allowance.ts';
+import type { Packing, PackTotals, TooLong } from '../../engine/takeoff/cut-stock-model.ts';
 import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
-import type { PipeBought, TakeOffPipe } from '../../views/take-off.ts';
+import type { PipeAllowed, PipeBought, TakeOffPipe } from '../../views/take-off.ts';
 import { tapeLength } from '../../views/text/tape-length.ts';
 
 /** The cuts of one pipe for a page, in m. */
@@ -11,9 +12,17 @@ export function pipeBought(pipe: PipeCuts, units: Job['units']): TakeOffPipe {
   const { material, size, buried, pieces, lengths, cut } = pipe;
   const name = `${size} in ${materials[material]}${buried ? ', in the ground' : ''}`;
   const head = { name, pieces: pieces.length, lengths };
-  if (!cut.ok) return { ...head, cut: notCut[cut.why] };
-  if (!cut.packing.ok) return { ...head, cut: tooLongText(cut.packing.tooLong, units) };
-  return { ...head, cut: boughtOf(cut.packing) };
+  switch (cut.is) {
+    case 'packed':
+      return { ...head, cut: boughtOf(cut.packing) };
+    case 'allowed':
+      return { ...head, cut: allowedOf(cut.allowance, cut.percent) };
+    case 'too long':
+      return { ...head, cut: tooLongText(cut.tooLong, units) };
+    case 'no stock':
+    case 'too many':
+      return { ...head, cut: notCut[cut.is] };
+  }
 }
 
 const notCut = {
@@ -30,13 +39,23 @@ function tooLongText(tooLong: readonly TooLong[], units: Job['units']): string {
   return `Not cut: ${runs.join('; ')}${more}.`;
 }
 
+function allowedOf(allowance: Allowance, percent: number): PipeAllowed {
+  const { allowed, bought } = allowance;
+  return {
+    counts: countsOf(allowance),
+    percent,
+    allowed: fromCutUnits(allowed),
+    bought: fromCutUnits(bought),
+  };
+}
+
+function countsOf({ counts }: Pick<PackTotals, 'counts'>): PipeBought['counts'] {
+  return counts.map(({ stock, count }) => ({ count, form: stock.form, metres: fromCutUnits(stock.length) }));
+}
+
 function boughtOf({ sticks, totals, gap }: Packing): PipeBought {
   return {
-    counts: totals.counts.map(({ stock, count }) => ({
-      count,
-      form: stock.form,
-      metres: fromCutUnits(stock.length),
-    })),
+    counts: countsOf(totals),
     sticks: sticks.map(({ stock, cuts, offCut }) => ({
       form: stock.form,
       metres: fromCutUnits(stock.length),

@@ -3,11 +3,12 @@ import { cutPipe } from '../../engine/takeoff/cut-pipe.ts';
 import type { Difference } from '../../engine/takeoff/differences.ts';
 import { toCents } from '../../engine/takeoff/money.ts';
 import { takeOffRules } from '../../tables/takeoff/rules.ts';
-import type { TakeOffDifference, TakeOffGrouping, TakeOffSheet } from '../../views/take-off.ts';
+import type { PipePlan, TakeOffDifference, TakeOffGrouping, TakeOffSheet } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import { citedValue } from '../cli/unverified-lines.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
+import { cutPlanOf } from './cut-plan.ts';
 import { groupLines } from './group-lines.ts';
 import { itemName } from './item-name.ts';
 import { pipeBought } from './pipe-bought.ts';
@@ -18,6 +19,7 @@ export interface AskedTakeOff {
   readonly scheme: string;
   readonly against: string;
   readonly grouping: TakeOffGrouping;
+  readonly plan: PipePlan;
 }
 
 /** The page of a take-off; throws what {@link takeOffScheme} throws. */
@@ -35,7 +37,8 @@ export function takeOffSheet({ id, job }: OpenJob, prices: PriceIndex, asked: As
     hours: priced.hours,
     complete: priced.total !== undefined,
     missing: priced.missing.map(itemName),
-    pipes: cutPipe(taken).map((pipe) => pipeBought(pipe, job.units)),
+    plan: asked.plan,
+    pipes: cutPipe(taken, cutPlanOf(asked.plan)).map((pipe) => pipeBought(pipe, job.units)),
     questions: taken.questions.map(questionText),
     rules: taken.rules.map((rule) => takeOffRules[rule]),
     values: taken.cited.map((cited) => `${citedValue(cited)}. ${citedText(cited)}`),

@@ -1,5 +1,5 @@
 import type { Job, PriceBook } from '../../engine/index.ts';
-import { cutPipe, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
+import { type CutPlan, cutPipe, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
 import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
 import { fromSI } from '../../tables/units/definitions.ts';
@@ -22,8 +22,16 @@ const cutHead = [
   'off-cut ft',
 ];
 
-/** A take-off as a workbook: what it comes to, its lines, and the cuts of its pipe. */
-export function takeOffWorkbook(job: Job, one: PricedTakeOff, book: PriceBook): readonly Sheet[] {
+const boughtHead = ['material', 'size', 'form', 'length ft', 'count', 'bought ft'];
+
+/** A take-off as a workbook: what it comes to, its lines, the lengths of pipe that are bought, and their cuts. */
+export function takeOffWorkbook(
+  job: Job,
+  one: PricedTakeOff,
+  book: PriceBook,
+  plan: CutPlan,
+): readonly Sheet[] {
+  const pipes = cutPipe(one.taken, plan);
   return [
     { name: 'Summary', rows: summaryRows(job, one, book), widths: [24, 70] },
     {
@@ -33,9 +41,15 @@ export function takeOffWorkbook(job: Job, one: PricedTakeOff, book: PriceBook): 
       widths: [22, 26, 20, 18, 22, 22, 12, 7, 10, 7, 13, 16, 10, 30, 11, 11, 10, 10, 30],
     },
     {
+      name: 'Pipe lengths',
+      head: boughtHead,
+      rows: pipes.flatMap(boughtRows),
+      widths: [18, 9, 8, 11, 8, 11],
+    },
+    {
       name: 'Pipe cuts',
       head: cutHead,
-      rows: cutPipe(one.taken).flatMap(cutRows),
+      rows: pipes.flatMap(cutRows),
       widths: [18, 9, 11, 8, 11, 16, 9, 11, 11],
     },
   ];
@@ -66,8 +80,21 @@ function summaryRows(
   ];
 }
 
+function boughtRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])[] {
+  if (cut.is !== 'packed' && cut.is !== 'allowed') return [];
+  const { counts } = cut.is === 'packed' ? cut.packing.totals : cut.allowance;
+  return counts.map(({ stock, count }) => [
+    materials[material],
+    `${size} in`,
+    stock.form,
+    feet(stock.length),
+    count,
+    feet(stock.length * count),
+  ]);
+}
+
 function cutRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])[] {
-  if (!cut.ok || !cut.packing.ok) return [];
+  if (cut.is !== 'packed') return [];
   return cut.packing.sticks.flatMap(({ stock, cuts, offCut }, at) =>
     cuts.map(({ id, part, parts, length }, place) => [
       materials[material],

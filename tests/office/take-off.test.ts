@@ -74,10 +74,11 @@ function sumOf([head, ...rows]: readonly (readonly string[])[], name: string): n
 }
 
 describe('LibreOffice Calc', () => {
-  it('opens the CSV as one sheet and the workbook as three', () => {
+  it('opens the CSV as one sheet and the workbook as four', () => {
     expect([...opened.keys()].sort()).toEqual([
       'csv-csv.csv',
       'xlsx-Pipe cuts.csv',
+      'xlsx-Pipe lengths.csv',
       'xlsx-Summary.csv',
       'xlsx-Take-off.csv',
     ]);

@@ -5,7 +5,7 @@ import { PipeCutList } from '../parts/pipe-cut-list.tsx';
 import { PriceNote } from '../parts/price-note.tsx';
 import { TakeOffDifferences } from '../parts/take-off-differences.tsx';
 import { TakeOffTable } from '../parts/take-off-table.tsx';
-import { type TakeOffSheet, takeOffGroupings } from '../take-off.ts';
+import { pipePlans, type TakeOffSheet, takeOffGroupings } from '../take-off.ts';
 import { fixed } from '../text/figure.ts';
 import { money } from '../text/money.ts';
 
@@ -66,13 +66,14 @@ export function TakeOffPage({ sheet }: { readonly sheet: TakeOffSheet }): JSX.El
         <section id="pipe" aria-labelledby="pipe-title">
           <h2 id="pipe-title">Sticks and coils</h2>
           <p class="hint">
-            Cut so that the least is bought, from the lengths that are usually sold: most are from memory, and
-            a supply house keeps what it likes. Home runs are never spliced; cold and hot pipe of one size
+            The least that can be found of the lengths that are usually sold: most of these are from memory,
+            and a supply house keeps what it likes. Home runs are never spliced; cold and hot pipe of one size
             comes off the same lengths. Developed lengths as drawn: what a fitting takes up is not taken off,
-            and nothing is allowed for mistakes. Neither these lengths nor their couplings are in the total.
+            and where pipe is cut nothing is allowed for mistakes. Neither these lengths nor their couplings
+            are in the total.
           </p>
           {sheet.pipes.map((pipe) => (
-            <PipeCutList pipe={pipe} units={job.units} />
+            <PipeCutList pipe={pipe} coupled={sheet.plan === 'coupled'} units={job.units} />
           ))}
         </section>
         {against === undefined ? '' : <TakeOffDifferences sheet={sheet} against={against} />}
@@ -139,7 +140,7 @@ function Told({ title, lines }: { readonly title: string; readonly lines: readon
 
 /** Which scheme, how it is grouped and against which other one; and the files. */
 function TakeOffForm({ sheet }: { readonly sheet: TakeOffSheet }): JSX.Element {
-  const { id, job, scheme, grouping, against } = sheet;
+  const { id, job, scheme, grouping, plan, against } = sheet;
   const form = 'take-off';
   const schemes = job.schemes.map((one) => [attribute(one.id), one.name] as const);
   const query = `?scheme=${encodeURIComponent(scheme.id)}`;
@@ -153,6 +154,13 @@ function TakeOffForm({ sheet }: { readonly sheet: TakeOffSheet }): JSX.Element {
             label="List"
             value={grouping}
             choices={Object.entries(takeOffGroupings)}
+          />
+          <SelectField
+            form={form}
+            name="pipe"
+            label="Pipe"
+            value={plan}
+            choices={Object.entries(pipePlans)}
           />
           {schemes.length > 1 ? (
             <>
@@ -178,7 +186,7 @@ function TakeOffForm({ sheet }: { readonly sheet: TakeOffSheet }): JSX.Element {
         </div>
       </form>
       <p class="files">
-        <a class="button" href={`/jobs/${id}/takeoff.xlsx${query}`}>
+        <a class="button" href={`/jobs/${id}/takeoff.xlsx${query}&pipe=${plan}`}>
           Workbook (XLSX)
         </a>{' '}
         <a class="button" href={`/jobs/${id}/takeoff.csv${query}`}>

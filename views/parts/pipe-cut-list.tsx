@@ -1,10 +1,15 @@
 import type { UnitSystem } from '../../engine/job/job.ts';
-import type { PipeBought, TakeOffPipe, TakeOffStick } from '../take-off.ts';
+import type { PipeAllowed, PipeBought, TakeOffPipe, TakeOffStick } from '../take-off.ts';
 import { figureWithUnit, fixed } from '../text/figure.ts';
 import { tapeLength } from '../text/tape-length.ts';
 
 /** One pipe: its length by service, what is bought of it, and behind a fold the cuts of each stick or coil. */
-export function PipeCutList({ pipe, units }: { pipe: TakeOffPipe; units: UnitSystem }): JSX.Element {
+export function PipeCutList(props: {
+  readonly pipe: TakeOffPipe;
+  readonly coupled: boolean;
+  readonly units: UnitSystem;
+}): JSX.Element {
+  const { pipe, coupled, units } = props;
   const { name, pieces, lengths, cut } = pipe;
   const all = lengths.reduce((sum, { metres }) => sum + metres, 0);
   const length = (metres: number): string => figureWithUnit(metres, 'length', units);
@@ -14,17 +19,31 @@ export function PipeCutList({ pipe, units }: { pipe: TakeOffPipe; units: UnitSys
     <div class="pipe-cuts">
       <h3 safe>{name}</h3>
       <p safe>{head}</p>
-      {typeof cut === 'string' ? <p safe>{cut}</p> : <Bought bought={cut} name={name} units={units} />}
+      {typeof cut === 'string' ? (
+        <p safe>{cut}</p>
+      ) : 'allowed' in cut ? (
+        <p>
+          <strong safe>{countsText(cut, units)}</strong> <span safe>{allowedText(cut, units)}</span>
+        </p>
+      ) : (
+        <Bought bought={cut} coupled={coupled} name={name} units={units} />
+      )}
     </div>
   );
 }
 
-function Bought(props: { bought: PipeBought; name: string; units: UnitSystem }): JSX.Element {
-  const { bought, name, units } = props;
+function Bought(props: {
+  readonly bought: PipeBought;
+  readonly coupled: boolean;
+  readonly name: string;
+  readonly units: UnitSystem;
+}): JSX.Element {
+  const { bought, coupled, name, units } = props;
   return (
     <>
       <p>
-        <strong safe>{countsText(bought, units)}</strong> <span safe>{wasteText(bought, units)}</span>
+        <strong safe>{countsText(bought, units)}</strong>{' '}
+        <span safe>{wasteText(bought, coupled, units)}</span>
       </p>
       <details>
         <summary>
@@ -68,7 +87,7 @@ function Bought(props: { bought: PipeBought; name: string; units: UnitSystem }):
 }
 
 /** `3 sticks of 20 ft, 1 coil of 100 ft`. */
-function countsText({ counts }: PipeBought, units: UnitSystem): string {
+function countsText({ counts }: Pick<PipeBought, 'counts'>, units: UnitSystem): string {
   return counts
     .map(
       ({ count, form, metres }) =>
@@ -77,15 +96,25 @@ function countsText({ counts }: PipeBought, units: UnitSystem): string {
     .join(', ');
 }
 
-function wasteText({ bought, offCuts, couplings, gap }: PipeBought, units: UnitSystem): string {
+function allowedText({ percent, allowed, bought }: PipeAllowed, units: UnitSystem): string {
+  return `${tapeLength(bought, units)} for ${tapeLength(allowed, units)} with ${percent} % for waste, the estimator’s figure. No cutting is planned: the pieces may not all come whole out of these lengths.`;
+}
+
+function wasteText(
+  { bought, offCuts, couplings, gap }: PipeBought,
+  coupled: boolean,
+  units: UnitSystem,
+): string {
   const part = fixed((100 * offCuts) / bought, 1);
   const most = fixed(Math.ceil(gap * 1000) / 10, 1);
   const sentences = [
     `Off-cuts ${tapeLength(offCuts, units)}, ${part} % of what is bought.`,
     couplings === 0
       ? ''
-      : `${couplings} ${couplings === 1 ? 'coupling' : 'couplings'} where a piece is longer than any length.`,
-    gap === 0 ? 'No less can be bought of these lengths.' : `At most ${most} % more than the least there is.`,
+      : `${couplings} ${couplings === 1 ? 'coupling' : 'couplings'} where a piece is made of parts.`,
+    gap === 0
+      ? `No less will do${coupled ? '' : ' without more couplings'}.`
+      : `At most ${most} % more than the least there is.`,
   ];
   return sentences.filter((sentence) => sentence !== '').join(' ');
 }

@@ -31,7 +31,7 @@ function buried(...runs: readonly string[]): TakeOffLine {
 }
 
 function packingOf({ cut }: PipeCuts): Packing {
-  if (!cut.ok || !cut.packing.ok) throw new Error('not cut');
+  if (cut.is !== 'packed') throw new Error('not cut');
   return cut.packing;
 }
 
@@ -71,7 +71,7 @@ describe('the pipe of a take-off in sticks and coils', () => {
     expect(packingOf(long[0]!).totals.couplings).toBe(1);
     const home = cutPipe({ pieces: [piece('A', '30', { material: 'cpvc', homeRun: true })], lines: [] });
     const { cut } = home[0]!;
-    expect(cut.ok && !cut.packing.ok && cut.packing.tooLong.map(({ id }) => id)).toEqual(['A']);
+    expect(cut.is === 'too long' && cut.tooLong.map(({ id }) => id)).toEqual(['A']);
   });
 
   it('takes copper in the ground off coils and all other copper from sticks', () => {
@@ -91,9 +91,34 @@ describe('the pipe of a take-off in sticks and coils', () => {
 
   it('measures what has no stock length, and what is too much to cut at once', () => {
     const none = cutPipe({ pieces: [piece('A', '5', { size: '6' })], lines: [] });
-    expect(none[0]!.cut).toEqual({ ok: false, why: 'no stock' });
+    expect(none[0]!.cut).toEqual({ is: 'no stock' });
     const many = Array.from({ length: mostCutPieces + 1 }, (_, at) => piece(`R${at}`, '5'));
-    expect(cutPipe({ pieces: many, lines: [] })[0]!.cut).toEqual({ ok: false, why: 'too many' });
-    expect(cutPipe({ pieces: many.slice(1), lines: [] })[0]!.cut.ok).toBe(true);
+    expect(cutPipe({ pieces: many, lines: [] })[0]!.cut).toEqual({ is: 'too many' });
+    expect(cutPipe({ pieces: many.slice(1), lines: [] })[0]!.cut.is).toBe('packed');
+  });
+
+  it('couples off-cuts where the plan says so, and never a home run', () => {
+    const pieces = ['A', 'B', 'C'].map((run) => piece(run, '6', { material: 'cpvc' }));
+    const bought = (list: readonly PipePiece[], plan: 'whole' | 'coupled') =>
+      packingOf(cutPipe({ pieces: list, lines: [] }, { plan })[0]!).totals;
+    // Three pieces of 6 ft: 18 ft fit a stick of 20 whole. Five: 30 ft are three sticks of 10, one piece coupled.
+    expect(feet(bought(pieces, 'whole').bought)).toBe(20);
+    const five = [...pieces, piece('D', '6', { material: 'cpvc' }), piece('E', '6', { material: 'cpvc' })];
+    expect(feet(bought(five, 'whole').bought)).toBe(40);
+    expect(feet(bought(five, 'coupled').bought)).toBe(30);
+    expect(bought(five, 'coupled').couplings).toBeGreaterThan(0);
+    const home = five.map((one) => ({ ...one, homeRun: true }));
+    expect(bought(home, 'coupled')).toEqual(bought(home, 'whole'));
+  });
+
+  it('allows so many percent for waste instead', () => {
+    const { cut } = cutPipe(
+      { pieces: [piece('A', '95')], lines: [] },
+      { plan: 'allowance', percent: 10 },
+    )[0]!;
+    if (cut.is !== 'allowed') throw new Error('not allowed');
+    // 95 x 1.1 = 104.5 ft: a coil of 100 and a stick of 10.
+    expect(feet(cut.allowance.allowed)).toBe(104.5);
+    expect(feet(cut.allowance.bought)).toBe(110);
   });
 });

@@ -92,7 +92,42 @@ describe('the page of a take-off', () => {
       .split('<tbody>');
     // The service as drawn: 70 ft in one piece, off a coil of 100.
     expect(plain(service!)).toMatch(/1: coil 100 ft .*70 ft .*30 ft/);
-    expect(page).toContain('most are from memory');
+    expect(page).toContain('most of these are from memory');
+  });
+
+  it('buys pipe with an allowance instead, and shows no cuts then', async () => {
+    const test = await testApp(readFileSync(large, 'utf8'));
+    const page = await body(test, '?scheme=home-run&pipe=allow-10');
+    const service = plain(/<h3>1-1\/4 in PE service.*?<\/div>/s.exec(page)![0]);
+    // 70 ft and a tenth.
+    expect(service).toMatch(/1 coil of 100 ft 100 ft for 77 ft with 10 % for waste/);
+    expect(service).toContain('may not all come whole');
+    expect(page).not.toContain('class="cuts"');
+    const file = await test.app.inject(`/jobs/${test.id}/takeoff.xlsx?scheme=home-run&pipe=allow-10`);
+    const { sheets } = readXlsx(file.rawPayload);
+    expect(sheets.get('Pipe cuts')).toHaveLength(1);
+    expect(sheets.get('Pipe lengths')!.at(-1)).toEqual([
+      'PE service tube SDR-9',
+      '1-1/4 in',
+      'coil',
+      100,
+      1,
+      100,
+    ]);
+  });
+
+  it('buys less where off-cuts are coupled', async () => {
+    const test = await testApp(readFileSync(large, 'utf8'));
+    const bought: Record<string, number> = {};
+    for (const plan of ['whole', 'coupled']) {
+      const file = await test.app.inject(`/jobs/${test.id}/takeoff.xlsx?scheme=zones&pipe=${plan}`);
+      const [head, ...rows] = readXlsx(file.rawPayload).sheets.get('Pipe lengths')!;
+      bought[plan] = rows.reduce((sum, row) => sum + Number(row[head!.indexOf('bought ft')]), 0);
+    }
+    expect(bought.coupled).toBeLessThan(bought.whole!);
+    const page = plain(await body(test, '?scheme=zones&pipe=coupled'));
+    expect(page).toMatch(/\d+ couplings? where a piece is made of parts/);
+    expect(page).not.toContain('without more couplings');
   });
 
   it('tells what is added and dropped against another scheme', async () => {
@@ -221,6 +256,8 @@ describe('the files of a take-off', () => {
     const bought = ends.reduce((sum, row) => sum + Number(row[head!.indexOf('length ft')]), 0);
     const offCuts = ends.reduce((sum, row) => sum + Number(row[off]), 0);
     expect(Math.abs(bought - cut - offCuts)).toBeLessThan(0.0005 * (cuts.length + ends.length));
+    const lengths = sheets.get('Pipe lengths')!.slice(1);
+    expect(lengths.reduce((sum, row) => sum + Number(row.at(-1)), 0)).toBe(bought);
   });
 
   it('say that their prices are invented', async () => {
