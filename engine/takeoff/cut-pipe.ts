@@ -117,7 +117,9 @@ function cutOf(
       ? { is: 'allowed', allowance, percent: plan.percent }
       : { is: 'too long', tooLong: allowance.tooLong };
   }
-  const packing = packPieces(list, stock, plan.plan === 'coupled' ? { joinOffCuts: true, shortestPart } : {});
+  // Where no piece may be coupled, whole pieces are the question, and their bound is the closer one.
+  const couples = plan.plan === 'coupled' && list.some(({ spliceable }) => spliceable);
+  const packing = packPieces(list, stock, couples ? { joinOffCuts: true, shortestPart } : {});
   return packing.ok ? { is: 'packed', packing } : { is: 'too long', tooLong: packing.tooLong };
 }
 

@@ -109,6 +109,9 @@ describe('the pipe of a take-off in sticks and coils', () => {
     expect(bought(five, 'coupled').couplings).toBeGreaterThan(0);
     const home = five.map((one) => ({ ...one, homeRun: true }));
     expect(bought(home, 'coupled')).toEqual(bought(home, 'whole'));
+    // 25 ft in one length take a coil of 100, whatever is allowed of other pieces.
+    const coil = cutPipe({ pieces: [piece('A', '25', { homeRun: true })], lines: [] }, { plan: 'coupled' });
+    expect(packingOf(coil[0]!)).toMatchObject({ gap: 0, provedLeast: true });
   });
 
   it('allows so many percent for waste instead', () => {
