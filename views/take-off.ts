@@ -11,6 +11,21 @@ export const takeOffGroupings = {
 } as const;
 export type TakeOffGrouping = keyof typeof takeOffGroupings;
 
+/** What the estimator adds, as typed; empty for nothing. */
+export interface TypedRates {
+  readonly laborRate: string;
+  readonly tax: string;
+  readonly overhead: string;
+  readonly margin: string;
+}
+
+/** One amount of a price that is built up, whole cents. */
+export interface BidLine {
+  readonly what: string;
+  readonly cents: number;
+  readonly sum: boolean;
+}
+
 /** How pipe may be bought, with the words of the choice. */
 export const pipePlans = {
   whole: 'cut, few couplings',
@@ -109,6 +124,9 @@ export interface TakeOffSheet {
   readonly missing: readonly string[];
   readonly plan: PipePlan;
   readonly pipes: readonly TakeOffPipe[];
+  readonly rates: TypedRates;
+  /** The price built up; a sentence where the rates make none; undefined where none is asked for, or a price is missing. */
+  readonly bid: readonly BidLine[] | string | undefined;
   /** What the drawing leaves open, in sentences. */
   readonly questions: readonly string[];
   /** How it was counted, and the table values that it rests on. */

@@ -2,12 +2,20 @@ import type { Job, PriceBook, PricedLine, TakeOff, TakeOffPrice } from '../../en
 import { articleName } from '../../engine/takeoff/article.ts';
 import { takeOffRules } from '../../tables/takeoff/rules.ts';
 import { toSI } from '../../tables/units/definitions.ts';
+import type { BidLine } from '../../views/take-off.ts';
 import { questionText } from '../../views/text/question-text.ts';
+import { moneyJson } from './money-words.ts';
 import { bookJson } from './open-prices.ts';
 import { citedValue } from './unverified-lines.ts';
 
 /** The take-off for programs: counts, lengths in SI beside feet; money as decimals in strings. */
-export function takeOffJson(job: Job, taken: TakeOff, priced: TakeOffPrice, book: PriceBook): object {
+export function takeOffJson(
+  job: Job,
+  taken: TakeOff,
+  priced: TakeOffPrice,
+  book: PriceBook,
+  built: readonly BidLine[] | undefined,
+): object {
   return {
     format: 'hightap-takeoff',
     version: 1,
@@ -21,6 +29,7 @@ export function takeOffJson(job: Job, taken: TakeOff, priced: TakeOffPrice, book
     priced: priced.priced.toFixed(2),
     labor_h: priced.hours,
     total: priced.total?.toFixed(2) ?? null,
+    bid: built?.map(({ what, cents }) => ({ what, amount: moneyJson(cents) })) ?? null,
     missingPrices: priced.missing,
     questions: taken.questions.map((question) => ({ ...question, what: questionText(question) })),
     rules: taken.rules.map((rule) => ({ rule, says: takeOffRules[rule] })),

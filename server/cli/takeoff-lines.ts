@@ -11,6 +11,7 @@ import {
   phases,
 } from '../../tables/takeoff/part-kinds.ts';
 import { takeOffRules } from '../../tables/takeoff/rules.ts';
+import type { BidLine } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import { deferral, labelled } from './job-head.ts';
@@ -29,7 +30,13 @@ const testing = wrap(
 );
 
 /** The take-off by article over the whole job, with what falls to each phase; then questions and how it was counted. */
-export function takeOffLines(job: Job, taken: TakeOff, priced: TakeOffPrice, book: PriceBook): string[] {
+export function takeOffLines(
+  job: Job,
+  taken: TakeOff,
+  priced: TakeOffPrice,
+  book: PriceBook,
+  built: readonly BidLine[] | undefined,
+): string[] {
   const sections = Object.entries(partGroups) as [PartGroup, string][];
   return [
     ...labelled('Job', job.name),
@@ -38,6 +45,7 @@ export function takeOffLines(job: Job, taken: TakeOff, priced: TakeOffPrice, boo
     ...sections.flatMap(([group, title]) => sectionLines(group, title, priced.lines)),
     '',
     ...totalLines(priced, book),
+    ...builtLines(built, book),
     ...questionLines(taken),
     '',
     'How it was counted (common practice, no source, but for the table values below)',
@@ -111,6 +119,18 @@ function totalLines({ total, priced, hours, missing }: TakeOffPrice, { currency 
   return [
     ...labelled('Total', `none: prices are missing; what has one comes to ${what}`),
     ...labelled('No price', `${names.slice(0, 6).join('; ')}${more}`),
+  ];
+}
+
+/** The price built up, an amount a line. */
+function builtLines(built: readonly BidLine[] | undefined, { currency }: PriceBook): string[] {
+  if (built === undefined) return [];
+  const amounts = built.map(({ cents }) => money(cents));
+  const width = Math.max(...amounts.map(({ length }) => length));
+  return [
+    '',
+    `The price built up, ${currency}; each amount rounded to cents (the order is common practice)`,
+    ...built.map(({ what, sum }, at) => `  ${amounts[at]!.padStart(width)}  ${sum ? `= ${what}` : what}`),
   ];
 }
 

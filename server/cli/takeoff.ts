@@ -1,5 +1,6 @@
 import { priceTakeOff, takeOff } from '../../engine/index.ts';
 import { csvText } from '../spreadsheet/csv-text.ts';
+import { bidLines } from '../takeoff/bid-lines.ts';
 import { takeOffHead, takeOffRows } from '../takeoff/take-off-rows.ts';
 import type { Call } from './command.ts';
 import { openJob } from './open-job.ts';
@@ -20,9 +21,20 @@ export async function takeoff(call: Call): Promise<Outcome> {
   const taken = takeOff(report.network);
   const priced = priceTakeOff(taken, prices);
   const { job } = report.network;
+  const rate = (name: string): string => values.get(name) ?? '';
+  const rates = {
+    laborRate: rate('rate'),
+    tax: rate('tax'),
+    overhead: rate('overhead'),
+    margin: rate('margin'),
+  };
+  const made = bidLines(priced.priced, priced.hours, rates);
+  if (typeof made === 'string') return refuse(made);
+  const built = priced.total === undefined ? undefined : made;
   if (flags.has('csv')) {
     return { is: 'file', text: csvText([takeOffHead, ...takeOffRows(job, priced, prices.book)]) };
   }
-  if (flags.has('json')) return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book) };
-  return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book) };
+  if (flags.has('json'))
+    return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book, built) };
+  return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book, built) };
 }

@@ -28,8 +28,15 @@ export function registerTakeOff(app: FastifyInstance, context: AppContext): void
       against: queryText(query.against),
       grouping: groupingOf(queryText(query.by)),
       plan: pipePlanOf(queryText(query.pipe)),
+      rates: {
+        laborRate: queryText(query.rate),
+        tax: queryText(query.tax),
+        overhead: queryText(query.overhead),
+        margin: queryText(query.margin),
+      },
     });
-    return sendHtml(reply, await (<TakeOffPage sheet={sheet} />));
+    const status = typeof sheet.bid === 'string' ? 422 : 200;
+    return sendHtml(reply, await (<TakeOffPage sheet={sheet} />), status);
   });
 
   app.get<Asked>('/jobs/:id/takeoff.csv', async ({ params, query }, reply) => {

@@ -3,11 +3,18 @@ import { cutPipe } from '../../engine/takeoff/cut-pipe.ts';
 import type { Difference } from '../../engine/takeoff/differences.ts';
 import { toCents } from '../../engine/takeoff/money.ts';
 import { takeOffRules } from '../../tables/takeoff/rules.ts';
-import type { PipePlan, TakeOffDifference, TakeOffGrouping, TakeOffSheet } from '../../views/take-off.ts';
+import type {
+  PipePlan,
+  TakeOffDifference,
+  TakeOffGrouping,
+  TakeOffSheet,
+  TypedRates,
+} from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import { citedValue } from '../cli/unverified-lines.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
+import { bidLines } from './bid-lines.ts';
 import { cutPlanOf } from './cut-plan.ts';
 import { groupLines } from './group-lines.ts';
 import { itemName } from './item-name.ts';
@@ -20,6 +27,7 @@ export interface AskedTakeOff {
   readonly against: string;
   readonly grouping: TakeOffGrouping;
   readonly plan: PipePlan;
+  readonly rates: TypedRates;
 }
 
 /** The page of a take-off; throws what {@link takeOffScheme} throws. */
@@ -39,6 +47,8 @@ export function takeOffSheet({ id, job }: OpenJob, prices: PriceIndex, asked: As
     missing: priced.missing.map(itemName),
     plan: asked.plan,
     pipes: cutPipe(taken, cutPlanOf(asked.plan)).map((pipe) => pipeBought(pipe, job.units)),
+    rates: asked.rates,
+    bid: priced.total === undefined ? undefined : bidLines(priced.total, priced.hours, asked.rates),
     questions: taken.questions.map(questionText),
     rules: taken.rules.map((rule) => takeOffRules[rule]),
     values: taken.cited.map((cited) => `${citedValue(cited)}. ${citedText(cited)}`),

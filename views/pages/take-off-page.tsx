@@ -1,6 +1,7 @@
 import { attribute } from '../components/attribute.ts';
-import { SelectField } from '../components/field.tsx';
+import { SelectField, TextField } from '../components/field.tsx';
 import { Layout } from '../layout.tsx';
+import { BidTable } from '../parts/bid-table.tsx';
 import { PipeCutList } from '../parts/pipe-cut-list.tsx';
 import { PriceNote } from '../parts/price-note.tsx';
 import { TakeOffDifferences } from '../parts/take-off-differences.tsx';
@@ -50,6 +51,7 @@ export function TakeOffPage({ sheet }: { readonly sheet: TakeOffSheet }): JSX.El
           <Total sheet={sheet} />
           <Told title="No price in the book" lines={sheet.missing} />
           <Told title="Questions about the drawing" lines={sheet.questions} />
+          <BidTable sheet={sheet} />
           <TakeOffForm sheet={sheet} />
         </section>
         <section id="list" aria-labelledby="list-title">
@@ -115,11 +117,20 @@ function Total({ sheet }: { readonly sheet: TakeOffSheet }): JSX.Element {
         <span safe>{complete ? `and ${labor}` : `What has a price comes to ${sum} and ${labor}.`}</span>
       </p>
       <p class="hint">
-        Each line rounded to whole cents, half a cent up, then added. Without tax, overhead, waste of pipe,
-        and the fixtures themselves.
+        Each line rounded to whole cents, half a cent up, then added. Without waste of pipe and the fixtures
+        themselves; labor, tax, overhead and margin are added below where they are typed.
       </p>
     </>
   );
+}
+
+function RateField(props: {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+  readonly hint: string;
+}): JSX.Element {
+  return <TextField form="take-off" refused={undefined} numeric {...props} />;
 }
 
 function Told({ title, lines }: { readonly title: string; readonly lines: readonly string[] }): JSX.Element {
@@ -182,6 +193,10 @@ function TakeOffForm({ sheet }: { readonly sheet: TakeOffSheet }): JSX.Element {
           ) : (
             ''
           )}
+          <RateField name="rate" label="Labor rate" value={sheet.rates.laborRate} hint="money for an hour" />
+          <RateField name="tax" label="Sales tax" value={sheet.rates.tax} hint="% of material" />
+          <RateField name="overhead" label="Overhead" value={sheet.rates.overhead} hint="% of direct cost" />
+          <RateField name="margin" label="Margin" value={sheet.rates.margin} hint="% of the price" />
           <button type="submit">Show</button>
         </div>
       </form>
