@@ -4,6 +4,7 @@ import { takeOffRules } from '../../tables/takeoff/rules.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import type { BidLine } from '../../views/take-off.ts';
 import { questionText } from '../../views/text/question-text.ts';
+import type { Earlier } from './difference-lines.ts';
 import { moneyJson } from './money-words.ts';
 import { bookJson } from './open-prices.ts';
 import { citedValue } from './unverified-lines.ts';
@@ -15,6 +16,7 @@ export function takeOffJson(
   priced: TakeOffPrice,
   book: PriceBook,
   built: readonly BidLine[] | undefined,
+  earlier: Earlier | undefined,
 ): object {
   return {
     format: 'hightap-takeoff',
@@ -30,6 +32,7 @@ export function takeOffJson(
     labor_h: priced.hours,
     total: priced.total?.toFixed(2) ?? null,
     bid: built?.map(({ what, cents }) => ({ what, amount: moneyJson(cents) })) ?? null,
+    against: earlier === undefined ? null : earlierJson(earlier),
     missingPrices: priced.missing,
     questions: taken.questions.map((question) => ({ ...question, what: questionText(question) })),
     rules: taken.rules.map((rule) => ({ rule, says: takeOffRules[rule] })),
@@ -54,4 +57,21 @@ function lineJson(priced: PricedLine): object {
 
 function lengthJson(feet: string): object {
   return { length_m: toSI(Number(feet), 'ft'), length_ft: feet };
+}
+
+function earlierJson({ name, differences, more }: Earlier): object {
+  const listed = (list: Earlier['differences']['added']) =>
+    list.map(({ article, unit, by, before, after }) => ({
+      item: articleName(article),
+      unit,
+      by: by.toNumber(),
+      before: before.toNumber(),
+      after: after.toNumber(),
+    }));
+  return {
+    name,
+    more: more === undefined ? null : moneyJson(more),
+    added: listed(differences.added),
+    dropped: listed(differences.dropped),
+  };
 }

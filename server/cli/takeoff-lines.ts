@@ -14,6 +14,7 @@ import { takeOffRules } from '../../tables/takeoff/rules.ts';
 import type { BidLine } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
+import { differenceLines, type Earlier } from './difference-lines.ts';
 import { deferral, labelled } from './job-head.ts';
 import { money } from './money-words.ts';
 import { bookLines } from './open-prices.ts';
@@ -36,6 +37,7 @@ export function takeOffLines(
   priced: TakeOffPrice,
   book: PriceBook,
   built: readonly BidLine[] | undefined,
+  earlier: Earlier | undefined,
 ): string[] {
   const sections = Object.entries(partGroups) as [PartGroup, string][];
   return [
@@ -46,6 +48,7 @@ export function takeOffLines(
     '',
     ...totalLines(priced, book),
     ...builtLines(built, book),
+    ...(earlier === undefined ? [] : differenceLines(earlier, book.currency)),
     ...questionLines(taken),
     '',
     'How it was counted (common practice, no source, but for the table values below)',

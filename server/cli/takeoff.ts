@@ -2,6 +2,7 @@ import { priceTakeOff, takeOff } from '../../engine/index.ts';
 import { csvText } from '../spreadsheet/csv-text.ts';
 import { bidLines } from '../takeoff/bid-lines.ts';
 import { takeOffHead, takeOffRows } from '../takeoff/take-off-rows.ts';
+import { against } from './against.ts';
 import type { Call } from './command.ts';
 import { openJob } from './open-job.ts';
 import { openPrices } from './open-prices.ts';
@@ -31,10 +32,12 @@ export async function takeoff(call: Call): Promise<Outcome> {
   const made = bidLines(priced.priced, priced.hours, rates);
   if (typeof made === 'string') return refuse(made);
   const built = priced.total === undefined ? undefined : made;
+  const earlier = await against(call, taken, priced, prices);
+  if (earlier !== undefined && isRefusal(earlier)) return earlier;
   if (flags.has('csv')) {
     return { is: 'file', text: csvText([takeOffHead, ...takeOffRows(job, priced, prices.book)]) };
   }
   if (flags.has('json'))
-    return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book, built) };
-  return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book, built) };
+    return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book, built, earlier) };
+  return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book, built, earlier) };
 }

@@ -30,6 +30,23 @@ async function json(...args: readonly string[]): Promise<Json> {
 }
 
 describe('hightap takeoff', () => {
+  it('says what is added and dropped since an earlier revision, and nothing against itself', async () => {
+    const levels = exampleFiles().find((path) => path.endsWith('three-level-house.json'))!;
+    const now = readFileSync(levels, 'utf8');
+    const before = fileOf(now.replace("1 PEX 25' up", "3/4 PEX 25' up"));
+    const { code, stdout } = await run(['takeoff', levels, '--against', before]);
+    expect(code).toBe(0);
+    // The riser is 25 ft long with one ell in it: both in the other size, once each way.
+    expect(stdout).toMatch(/^25 ft +63 ft +88 ft +1 pipe, PEX SDR-9$/m);
+    expect(stdout).toMatch(/^ +25 ft +288 ft +263 ft +3\/4 pipe, PEX SDR-9$/m);
+    expect(stdout).toMatch(/^ +1 +23 +22 +3\/4 90° ell, PEX SDR-9 with brass insert fittings$/m);
+    const told = JSON.parse((await run(['takeoff', levels, '--against', levels, '--json'])).stdout) as {
+      against: { added: unknown[]; dropped: unknown[]; more: string };
+    };
+    expect(told.against).toMatchObject({ added: [], dropped: [], more: '0.00' });
+    expect((await run(['takeoff', levels, '--against', 'nowhere.json'])).code).toBe(2);
+  });
+
   it('shows each section with what falls to each phase, and how it was counted', async () => {
     const { code, stdout } = await run(['takeoff', house]);
     expect(code).toBe(0);
