@@ -1,6 +1,7 @@
 import { citeValue } from '../../tables/look-up.ts';
 import { coldOnly } from '../../tables/pipe/names.ts';
 import { profiles } from '../../tables/profiles.ts';
+import { lossAt } from '../hydraulics/curve.ts';
 import { pipeRating } from '../hydraulics/pipe-rating.ts';
 import { supplyPressure, supplyStatic } from '../hydraulics/supply-pressure.ts';
 import { deviceOf } from '../network/device-of.ts';
@@ -36,10 +37,10 @@ export function judgeStatic(network: Network, { staticPressure }: Solution): Fin
   ];
 }
 
-/** The reducing valve that is there set lower by what is too much. */
+/** The reducing valve that is there, set below what it lets through at rest by what is too much. */
 function loweredSetting(network: Network, run: number, by: number): Mend {
-  const { setPressure } = network.devices[network.deviceAt[run]!]!;
-  return { do: 'lower-setting', run: network.runs[run]!.id, set: setPressure! - by };
+  const through = network.staticPressure[run]! + lossAt(network.devices[network.deviceAt[run]!]!.curve, 0);
+  return { do: 'lower-setting', run: network.runs[run]!.id, set: through - by };
 }
 
 /** A street that gives less at rest than the code's least, at its daily low. */

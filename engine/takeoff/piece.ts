@@ -20,5 +20,3 @@ export interface Counted {
   readonly pieces: readonly Piece[];
   readonly questions: readonly Question[];
 }
-
-export const nothingCounted: Counted = { pieces: [], questions: [] };

@@ -1,4 +1,4 @@
-import { EditForm, FormFields, formPartId } from '../components/edit-form.tsx';
+import { EditForm, FormFields } from '../components/edit-form.tsx';
 import { TextField } from '../components/field.tsx';
 import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
@@ -46,8 +46,6 @@ export function runEndsPart(bench: Workbench): Part {
   ) as string;
   return { id: runEndsId, html };
 }
-
-export const addRunPartId: string = formPartId(addRunForm);
 
 export function AddRunFields({
   refused,

@@ -58,6 +58,21 @@ describe('pump-short', () => {
   });
 });
 
+describe('street-beyond-test', () => {
+  const tested = (flow: number) =>
+    findingsOf(
+      'street-beyond-test',
+      quietBut({}, [], {
+        supply: { kind: 'flow-test', elevation: ft(0), static: psi(70), residual: psi(60), flow: gpm(flow) },
+      }),
+    );
+
+  it('where the service draws more than the street was tested at: a closet, 3 gpm', () => {
+    expect(tested(2.9)).toMatchObject([{ severity: 'warning', run: 'service' }]);
+    expect(tested(3)).toEqual([]);
+  });
+});
+
 describe('demand-beyond-table', () => {
   /** The IPC’s table ends at 5000 units; a public tank closet has 5. */
   const hall = (count: number) =>

@@ -36,6 +36,32 @@ describe('the main', () => {
   });
 });
 
+describe('the kind of valve on the main', () => {
+  const closed = (kind: 'ball-valve' | 'gate-valve' | 'curb-stop' | 'globe-valve' | 'compression-stop') =>
+    findingsOf('shut-off-missing', quietBut({ service: { fittings: [{ kind, count: 1 }] } }));
+
+  it('leaves the whole bore open', () => {
+    expect(closed('ball-valve')).toEqual([]);
+    expect(closed('gate-valve')).toEqual([]);
+    for (const kind of ['curb-stop', 'globe-valve', 'compression-stop'] as const) {
+      expect(closed(kind)).toMatchObject([{ where: 'main', severity: 'error' }]);
+    }
+  });
+
+  it('serves a single outdoor outlet as well', () => {
+    const bibb = quietBut({}, [], { fixtures: [fixture('closet', 'hose-bibb')] });
+    expect(findingsOf('shut-off-missing', bibb)).toEqual([]);
+  });
+});
+
+describe('make-up-unprotected', () => {
+  it('is the caution where water fills another system, and only there', () => {
+    const filling = quietBut({}, [], { fixtures: [fixture('closet', 'make-up')] });
+    expect(findingsOf('make-up-unprotected', filling)).toMatchObject([{ fixtures: ['closet'] }]);
+    expect(findingsOf('make-up-unprotected', quietBut({}))).toEqual([]);
+  });
+});
+
 describe('outdoors', () => {
   const bibb = fixture('bibb', 'hose-bibb');
   const garden = (fittings: FittingCount[]) =>

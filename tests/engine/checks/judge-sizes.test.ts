@@ -61,6 +61,41 @@ describe('home runs', () => {
   });
 });
 
+/** IRC 2021, P2903.8.2, from memory: any line may be 3/8 in up to 60 ft and from 40 psi. IPC 604.5 a: tub, sink, shower. */
+describe('the line of a lavatory, whose supply may be 3/8 in anyway', () => {
+  const house = (feet: number, low: number, profile: 'irc-2021' | 'ipc-2018', split: boolean) =>
+    job(
+      [fixture('basin', 'lavatory', { inlets: 'cold' })],
+      [
+        run('service', 'street', { end: { device: 'manifold', size: '1', ports: 4, valved: true } }),
+        ...(split
+          ? [
+              run('home', 'service', { size: '3/8', length: ft(feet - 1) }),
+              run('stub', 'home', { size: '3/8', length: ft(1), end: { device: 'arrester', size: 'A' } }),
+              run('end', 'home', { size: '3/8', length: ft(1), end: cold('basin') }),
+            ]
+          : [run('end', 'service', { size: '3/8', length: ft(feet), end: cold('basin') })]),
+      ],
+      {
+        basis: { profile },
+        supply: { kind: 'static', elevation: ft(0), low: psi(low), high: psi(70) },
+      },
+    );
+
+  it.each([false, true])('is held to 60 ft and 40 psi by the IRC, split by an arrester: %s', (split) => {
+    expect(findingsOf('home-run-long', house(61, 50, 'irc-2021', split))).toMatchObject([{ run: 'end' }]);
+    expect(findingsOf('home-run-long', house(60, 50, 'irc-2021', split))).toEqual([]);
+    expect(findingsOf('home-run-pressure-low', house(20, 39, 'irc-2021', split))).toHaveLength(1);
+    expect(findingsOf('home-run-pressure-low', house(20, 40, 'irc-2021', split))).toEqual([]);
+  });
+
+  it('is not named by the IPC, whose table it meets', () => {
+    for (const code of ['home-run-long', 'home-run-pressure-low', 'fixture-supply-small'] as const) {
+      expect(findingsOf(code, house(61, 30, 'ipc-2018', false))).toEqual([]);
+    }
+  });
+});
+
 /** IPC 2018 Table 604.10.1, from memory: a 3/4 in manifold passes 11 gpm. */
 describe('manifolds', () => {
   const house = (flow: number, ports: number, lines: number) => {

@@ -31,6 +31,65 @@ describe('static-high', () => {
   });
 });
 
+describe('a reducing valve that is there already', () => {
+  const set = (valve: number, street: number) =>
+    findingsOf(
+      'static-high',
+      quietBut({ service: { end: { device: 'reducing-valve', set: psi(valve) } } }, [], high(street)),
+    );
+
+  it('is set lower, to 80 psi where it lets more through', () => {
+    const [{ mend } = {}] = set(90, 110);
+    expect(mend).toMatchObject({ do: 'lower-setting', run: 'service' });
+    expect(mend?.do === 'lower-setting' ? mend.set : 0).toBeCloseTo(toSI(80, 'psi'), 3);
+  });
+
+  it('is set lower than what comes in, where that is less than it is set to', () => {
+    const [{ mend } = {}] = set(90, 85);
+    expect(mend?.do === 'lower-setting' ? mend.set : 0).toBeCloseTo(toSI(80, 'psi'), 3);
+  });
+});
+
+/** IRC 2021, P2903.3: 40 psi; the IPC states none. */
+describe('static-low', () => {
+  const low = (pressure: number, profile: 'irc-2021' | 'ipc-2018' = 'irc-2021') =>
+    findingsOf(
+      'static-low',
+      quietBut({}, [], {
+        basis: { ...usualBasis, profile },
+        supply: { kind: 'static', elevation: ft(0), low: psi(pressure), high: psi(70) },
+      }),
+    );
+
+  it('under 40 psi by night, where the code asks for it', () => {
+    expect(low(39)).toMatchObject([{ severity: 'warning', run: 'service' }]);
+    expect(low(40)).toEqual([]);
+    expect(low(39, 'ipc-2018')).toEqual([]);
+  });
+});
+
+describe('material-cold-only', () => {
+  const sink = (material: Run['material']) =>
+    job(
+      [fixture('sink', 'kitchen-sink', { inlets: 'hot' })],
+      [
+        run('service', 'street', { material: 'pvc', end: { device: 'heater', type: 'storage' } }),
+        run('hot', 'service', { size: '3/4', material, end: hot('sink') }),
+      ],
+      { basis: { hotTemperature: fahrenheit(120) } },
+    );
+
+  it.each(['pvc', 'pe'] as const)('in hot %s, and not in the cold pipe before the heater', (material) => {
+    expect(findingsOf('material-cold-only', sink(material))).toMatchObject([
+      { severity: 'error', run: 'hot' },
+    ]);
+  });
+
+  it.each(['pex', 'cpvc', 'copper-l'] as const)('not in %s', (material) => {
+    expect(findingsOf('material-cold-only', sink(material))).toEqual([]);
+  });
+});
+
 /** PEX SDR-9: 160 psi at 73 F, 100 psi at 180 F; CPVC SDR-11: 100 psi at 180 F, where its rating ends. */
 describe('rating', () => {
   const house = (material: Run['material'], temperature: number, pressure: number, rise = 0) =>
