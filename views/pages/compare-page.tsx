@@ -1,6 +1,7 @@
 import { Layout } from '../layout.tsx';
 import { DrawUpForm } from '../parts/draw-up-form.tsx';
 import { Notice } from '../parts/here.tsx';
+import { JobNav } from '../parts/job-nav.tsx';
 import { PriceNote } from '../parts/price-note.tsx';
 import { SchemeActions } from '../parts/scheme-actions.tsx';
 import { SchemeTable } from '../parts/scheme-table.tsx';
@@ -22,6 +23,7 @@ export function ComparePage(props: {
       <main id="main">
         <Notice text={props.notice} />
         <div class="opening">
+          <JobNav job={id} here="/compare" />
           <p class="back">
             <a href={`/jobs/${id}`} safe>
               {job.name}

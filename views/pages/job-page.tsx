@@ -6,6 +6,7 @@ import { FindingsList } from '../parts/findings-list.tsx';
 import { AddFixtureForm } from '../parts/fixture-list.tsx';
 import { type Here, HerePart, Notice } from '../parts/here.tsx';
 import { JobForm, JobTitle } from '../parts/job-head.tsx';
+import { JobNav } from '../parts/job-nav.tsx';
 import { addGroupForm, addLevelForm, GroupFields, LevelFields } from '../parts/level-list.tsx';
 import { PathPanel } from '../parts/path-panel.tsx';
 import { AddRunForm } from '../parts/run-list.tsx';
@@ -38,6 +39,7 @@ export function JobPage(props: {
         <AnswerBar bench={bench} />
         <Notice text={props.notice} />
         <div class="opening">
+          <JobNav job={bench.id} here="" />
           <JobTitle job={bench.job} />
           <SchemeStrip bench={bench} />
           <nav class="contents" aria-label="On this page">

@@ -1,6 +1,7 @@
 import { Layout } from '../layout.tsx';
 import { ChangedRuns } from '../parts/changed-runs.tsx';
 import { Notice } from '../parts/here.tsx';
+import { JobNav } from '../parts/job-nav.tsx';
 import { MethodTable } from '../parts/method-table.tsx';
 import { PriceNote } from '../parts/price-note.tsx';
 import { PsiList } from '../parts/psi-list.tsx';
@@ -21,6 +22,7 @@ export function SizingPage(props: { readonly view: SizingView; readonly notice: 
       <main id="main">
         <Notice text={props.notice} />
         <div class="opening">
+          <JobNav job={id} here="/sizing" />
           <p class="back">
             <a href={`/jobs/${id}`} safe>
               {job.name}

@@ -2,6 +2,7 @@ import { attribute } from '../components/attribute.ts';
 import { SelectField, TextField } from '../components/field.tsx';
 import { Layout } from '../layout.tsx';
 import { BidTable } from '../parts/bid-table.tsx';
+import { JobNav } from '../parts/job-nav.tsx';
 import { PipeCutList } from '../parts/pipe-cut-list.tsx';
 import { PriceNote } from '../parts/price-note.tsx';
 import { TakeOffDifferences } from '../parts/take-off-differences.tsx';
@@ -20,6 +21,7 @@ export function TakeOffPage({ sheet }: { readonly sheet: TakeOffSheet }): JSX.El
     <Layout title={`Take-off of ${job.name}`} class="take-off">
       <main id="main">
         <div class="opening">
+          <JobNav job={id} here="/takeoff" />
           <p class="back">
             <a href={`/jobs/${id}`} safe>
               {job.name}

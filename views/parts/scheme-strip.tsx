@@ -34,16 +34,13 @@ export function schemePart(bench: Workbench): Part {
   return { id: formPartId(schemeForm), html: (<SchemeFields job={bench.job} />) as string };
 }
 
-/** The scheme on the page, and the pages about schemes. */
+/** The scheme on the page. */
 export function SchemeStrip({ bench }: { bench: Workbench }): JSX.Element {
   return (
     <div class="scheme-strip">
       <EditForm id={schemeForm} action={`/jobs/${bench.id}/scheme`} live>
         <SchemeFields job={bench.job} />
       </EditForm>
-      <a href={`/jobs/${bench.id}/compare`}>Schemes side by side</a>
-      <a href={`/jobs/${bench.id}/sizing`}>Size at least cost</a>
-      <a href={`/jobs/${bench.id}/takeoff`}>Take-off</a>
     </div>
   );
 }

@@ -1,0 +1,25 @@
+/** Every page of a job: its address behind `/jobs/:id`, and what it is called. */
+export const jobPages = [
+  ['', 'Workbench'],
+  ['/compare', 'Schemes side by side'],
+  ['/sizing', 'Size at least cost'],
+  ['/takeoff', 'Take-off'],
+] as const;
+
+export type JobPageAddress = (typeof jobPages)[number][0];
+
+/** Links to the pages of one job; the page that is open says so. */
+export function JobNav({ job, here }: { readonly job: string; readonly here: JobPageAddress }): JSX.Element {
+  return (
+    <nav class="job-pages" aria-label="Pages of this job">
+      {jobPages.map(([address, label]) => (
+        <a
+          href={`/jobs/${encodeURIComponent(job)}${address}`}
+          {...(address === here ? { 'aria-current': 'page' } : {})}
+        >
+          {label}
+        </a>
+      ))}
+    </nav>
+  );
+}
