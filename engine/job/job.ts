@@ -208,7 +208,7 @@ export interface Scheme {
 /** One building's document. */
 export interface Job {
   readonly format: 'hightap-job';
-  readonly version: 1;
+  readonly version: 2;
   readonly name: string;
   readonly note?: string;
   readonly units: UnitSystem;

@@ -73,7 +73,7 @@ export function quickStart(answers: QuickStart): Job {
   const rooms = plan.rooms.map((placed, index) => furnish(placed, index, plan, levels, grid));
   const job: Job = {
     format: 'hightap-job',
-    version: 1,
+    version: 2,
     name: answers.name,
     note,
     units: answers.units,

@@ -4,7 +4,7 @@
  */
 export const starterJob = {
   format: 'hightap-job',
-  version: 1,
+  version: 2,
   name: 'Cottage',
   note: 'An invented building to start from. Replace supply, fixtures and runs by your own.',
   units: 'us',

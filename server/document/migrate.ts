@@ -7,8 +7,11 @@ export interface Migration {
   readonly up: (job: RawJob) => RawJob;
 }
 
-/** Oldest first, each one version on from the one before. Version 1 is the first: there is nothing to migrate. */
-export const migrations: readonly Migration[] = [];
+/**
+ * Oldest first, each one version on from the one before. Version 2 has fields that version 1 lacks, all of them
+ * optional, so that a file of version 1 is already one of version 2.
+ */
+export const migrations: readonly Migration[] = [{ from: 1, up: (job) => job }];
 
 export type Migrated =
   | { readonly ok: true; readonly job: RawJob }

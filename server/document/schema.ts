@@ -22,7 +22,7 @@ import {
 import { runSchema } from './schema-runs.ts';
 
 /** The version of the job file that is written; older ones are migrated, newer ones refused. */
-export const jobVersion = 1;
+export const jobVersion = 2;
 
 const basis = fieldsOf({
   profile: choiceOf(keysOf(profiles), 'the set of rules that the job is sized by'),

@@ -254,7 +254,7 @@ export const arbitraryJob: fc.Arbitrary<Job> = fc
     return fc.tuple(...ids.map((id) => arbitraryScheme(id, fixtures))).map(
       (schemes): Job => ({
         format: 'hightap-job',
-        version: 1,
+        version: 2,
         ...head,
         basis,
         supply,

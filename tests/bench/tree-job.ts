@@ -59,7 +59,7 @@ export function treeJob(size: number, seed = 1): Job {
   });
   return {
     format: 'hightap-job',
-    version: 1,
+    version: 2,
     name: `Invented tree of ${size} runs`,
     units: 'us',
     basis: {

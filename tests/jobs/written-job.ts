@@ -78,7 +78,7 @@ export function job(
 ): Job {
   return {
     format: 'hightap-job',
-    version: 1,
+    version: 2,
     name: 'Invented building',
     units: 'us',
     basis: { ...usualBasis, ...rest.basis },

@@ -4,7 +4,7 @@ import { readJob } from '../../server/document/read-job.ts';
 /** An invented cottage: one bath above, a kitchen below, a heater, a hose bibb. */
 export const smallJob = {
   format: 'hightap-job',
-  version: 1,
+  version: 2,
   name: 'Cottage at Fern End (invented)',
   note: 'An invented building.',
   units: 'us',

@@ -382,19 +382,24 @@ describe('readJob', () => {
 
   it.each([
     [
-      2,
-      'version: the file was written by a newer Hightap (version 2); expected the number 1, so update this one',
+      3,
+      'version: the file was written by a newer Hightap (version 3); expected a whole number from 1 to 2, so update this one',
     ],
     [1e300, 'written by a newer Hightap'],
-    [0, 'version: 0 came; expected the number 1'],
-    [-1, 'version: -1 came; expected the number 1'],
-    ['1', 'version is no whole number; expected the number 1'],
-    [1.5, 'version is no whole number; expected the number 1'],
-    [undefined, 'version is missing; expected the number 1'],
+    [0, 'version: 0 came; expected a whole number from 1 to 2'],
+    [-1, 'version: -1 came; expected a whole number from 1 to 2'],
+    ['1', 'version is no whole number; expected a whole number from 1 to 2'],
+    [1.5, 'version is no whole number; expected a whole number from 1 to 2'],
+    [undefined, 'version is missing; expected a whole number from 1 to 2'],
   ])('refuses version %j', async (version, sentence) => {
     const problems = await problemsOf(spoiled(setAt('version', version)));
     expect(problems).toHaveLength(1);
     expect(problems[0]).toContain(sentence);
+  });
+
+  it('reads a file of version 1, which lacks the fields that version 2 may have', async () => {
+    const read = await readJob(spoiled(setAt('version', 1)));
+    expect(read.ok && read.job.version).toBe(2);
   });
 
   it('migrates an older version before it is checked', async () => {
@@ -408,9 +413,10 @@ describe('readJob', () => {
         from: 0,
         up: ({ title, ...job }: { readonly [field: string]: unknown }) => ({ ...job, name: title }),
       },
+      { from: 1, up: (job: { readonly [field: string]: unknown }) => job },
     ];
     const read = await readJob(older, { migrations });
-    expect(read.ok && read.job).toMatchObject({ version: 1, name: 'Old cabin' });
+    expect(read.ok && read.job).toMatchObject({ version: 2, name: 'Old cabin' });
     expect((await readJob(older)).ok).toBe(false);
   });
 

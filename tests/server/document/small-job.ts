@@ -1,7 +1,7 @@
 /** An invented job as it stands in a file, for tests to spoil. */
 export const smallJob = {
   format: 'hightap-job',
-  version: 1,
+  version: 2,
   name: 'Cabin by the lake (invented)',
   units: 'us',
   basis: {

@@ -102,7 +102,7 @@ describe('a job file', () => {
     ['empty', '', 422, /empty/],
     ['cut short', smallDocument.slice(0, 700), 422, /no job/],
     ['no JSON', 'hello', 422, /no job/],
-    ['of a newer format', smallDocument.replace('"version":1', '"version":99'), 422, /99/],
+    ['of a newer format', smallDocument.replace('"version":2', '"version":99'), 422, /99/],
     ['with a loop', smallDocument.replace('"from":"street"', '"from":"T1"'), 422, /ring|street/],
     ['with a missing parent', smallDocument.replace('"from":"RC"', '"from":"GONE"'), 422, /GONE/],
     ['with an unknown size', smallDocument.replace('3/4 PEX 14', '7/8 PEX 14'), 422, /7\/8/],
