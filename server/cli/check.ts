@@ -1,8 +1,8 @@
 import type { Finding, Job, Report, Severity } from '../../engine/index.ts';
 import { findingText } from '../../views/text/finding-text.ts';
+import { checkJson } from '../answers/check-json.ts';
+import { countsOf, countWords, severities } from '../answers/findings-count.ts';
 import type { Call } from './command.ts';
-import { findingJson } from './finding-json.ts';
-import { countsOf, countWords, severities } from './findings-count.ts';
 import { deferral, headLines, labelled } from './job-head.ts';
 import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome } from './outcome.ts';
@@ -15,22 +15,9 @@ const headings: Record<Severity, string> = { error: 'Errors', warning: 'Warnings
 export async function check({ words, values, flags, input }: Call): Promise<Outcome> {
   const report = await openJob(words[0]!, values.get('scheme'), input);
   if (isRefusal(report)) return report;
-  const { network, findings, passes } = report;
-  const counts = countsOf(findings);
-  const code = counts.error > 0 ? 1 : 0;
+  const code = countsOf(report.findings).error > 0 ? 1 : 0;
   if (!flags.has('json')) return { is: 'text', code, lines: checkLines(report) };
-  const value = {
-    format: 'hightap-check',
-    version: 1,
-    job: network.job.name,
-    scheme: { id: network.scheme.id, name: network.scheme.name },
-    passes,
-    counts,
-    findings: severities.flatMap((severity) =>
-      findings.filter((one) => one.severity === severity).map((one) => findingJson(one, network.job)),
-    ),
-  };
-  return { is: 'json', code, value };
+  return { is: 'json', code, value: checkJson(report) };
 }
 
 function checkLines(report: Report): string[] {

@@ -1,26 +1,18 @@
-import type { BrokenScheme, ComparedScheme, Job, PriceBook } from '../../engine/index.ts';
+import type { ComparedScheme, Job, PriceBook } from '../../engine/index.ts';
 import { materialWords } from '../../engine/job/words.ts';
 import { toCents } from '../../engine/takeoff/money.ts';
 import { priceName } from '../../engine/takeoff/price-item.ts';
 import { show } from '../../tables/units/display.ts';
 import { defectText } from '../../views/text/defect-text.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
-import { inletName } from './choose-inlet.ts';
+import { inletName } from '../answers/choose-inlet.ts';
+import type { Comparison } from '../answers/comparison.ts';
+import { countsOf } from '../answers/findings-count.ts';
+import { money } from '../words/money-words.ts';
 import { feetTotals } from './compare-feet.ts';
-import { countsOf } from './findings-count.ts';
 import { deferral, labelled } from './job-head.ts';
-import { money } from './money-words.ts';
 import { bookLines } from './open-prices.ts';
 import { tableLines } from './table-lines.ts';
-
-/** Schemes of one job, ready to be set side by side. */
-export interface Comparison {
-  readonly job: Job;
-  readonly compared: readonly ComparedScheme[];
-  readonly broken: readonly BrokenScheme[];
-  /** Where each was sized first: those that no sizes fit, as drawn. Undefined where all are as drawn. */
-  readonly unsized: ReadonlySet<string> | undefined;
-}
 
 /** Schemes beside each other in one table; the page is no wider than that. */
 const inOneTable = 3;

@@ -1,16 +1,9 @@
 import { articleName } from '../../engine/takeoff/article.ts';
-import type { Difference, Differences } from '../../engine/takeoff/differences.ts';
+import type { Difference } from '../../engine/takeoff/differences.ts';
+import type { Earlier } from '../answers/taken-off.ts';
+import { money, moneyMore } from '../words/money-words.ts';
 import { labelled } from './job-head.ts';
-import { money, moneyMore } from './money-words.ts';
 import { tableLines } from './table-lines.ts';
-
-/** What an answer is held against: an earlier revision of the job, or another scheme. */
-export interface Earlier {
-  readonly name: string;
-  readonly differences: Differences;
-  /** Whole cents; undefined where a price is missing in either. */
-  readonly more: number | undefined;
-}
 
 /** What is added and what is dropped since an earlier revision, as two lists. */
 export function differenceLines({ name, differences, more }: Earlier, currency: string): string[] {

@@ -1,12 +1,12 @@
 import type { Report, Step } from '../../engine/index.ts';
 import { printRunLine } from '../../engine/job/print-run-line.ts';
 import type { Cited } from '../../tables/table.ts';
-import { chooseSteps } from './choose-steps.ts';
+import { chooseSteps } from '../answers/choose-steps.ts';
+import { explainJson } from '../answers/explain-json.ts';
 import type { Call } from './command.ts';
 import { deferral, labelled } from './job-head.ts';
 import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome } from './outcome.ts';
-import { stepJson } from './step-json.ts';
 import { stepLines } from './step-lines.ts';
 import { restsOn } from './unverified-lines.ts';
 
@@ -18,16 +18,7 @@ export async function explain({ words, values, flags, input }: Call): Promise<Ou
   const steps = chooseSteps(report, name);
   if (isRefusal(steps)) return steps;
   if (!flags.has('json')) return { is: 'text', code: 0, lines: explainLines(report, name, steps) };
-  const { job, scheme } = report.network;
-  const value = {
-    format: 'hightap-explain',
-    version: 1,
-    job: job.name,
-    scheme: { id: scheme.id, name: scheme.name },
-    of: name,
-    steps: steps.map(stepJson),
-  };
-  return { is: 'json', code: 0, value };
+  return { is: 'json', code: 0, value: explainJson(report, name, steps) };
 }
 
 function explainLines({ network }: Report, name: string, steps: readonly Step[]): string[] {

@@ -1,8 +1,8 @@
+import { insteadOf } from '../words/nearest.ts';
+import { shownWord } from '../words/shown-word.ts';
 import type { Call, Command } from './command.ts';
 import { commands } from './commands.ts';
-import { insteadOf } from './nearest.ts';
 import { type Outcome, refuse } from './outcome.ts';
-import { shownWord } from './shown-word.ts';
 import { wrap } from './wrap.ts';
 
 export const helpCommand: Command = {

@@ -1,7 +1,7 @@
 import type { InletResult, UnitSystem } from '../../engine/index.ts';
 import { showParts } from '../../tables/units/display.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
-import { inletName } from './choose-inlet.ts';
+import { inletName } from '../answers/choose-inlet.ts';
 import { leftAndNeeded } from './short-of.ts';
 import { tableLines } from './table-lines.ts';
 

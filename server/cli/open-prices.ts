@@ -26,8 +26,3 @@ export function bookLines({ name, invented, currency, effective }: PriceBook): s
   const warning = invented ? ': INVENTED, every figure is made up; --prices FILE for your own' : '';
   return labelled('Prices', `${name}, ${currency} from ${effective}${warning}`);
 }
-
-/** Whose prices an answer rests on, for programs. */
-export function bookJson({ name, invented, currency, effective, source }: PriceBook): object {
-  return { name, invented, currency, effective, source };
-}

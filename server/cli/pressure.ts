@@ -1,15 +1,15 @@
 import type { InletResult, Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
-import { chooseInlet, inletName } from './choose-inlet.ts';
+import { chooseInlet, inletName } from '../answers/choose-inlet.ts';
+import { countsOf, countWords } from '../answers/findings-count.ts';
+import { pressureJson } from '../answers/pressure-json.ts';
 import type { Call } from './command.ts';
-import { countsOf, countWords } from './findings-count.ts';
 import { inletLines } from './inlet-lines.ts';
 import { deferral, demandLines, headLines, labelled } from './job-head.ts';
 import { ledgerLines } from './ledger-lines.ts';
 import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome } from './outcome.ts';
-import { pressureJson } from './pressure-json.ts';
 import { leftAndNeeded } from './short-of.ts';
 import { restsOn, unverifiedLines } from './unverified-lines.ts';
 

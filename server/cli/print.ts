@@ -1,4 +1,4 @@
-import { cleanText } from './clean-text.ts';
+import { cleanText } from '../words/clean-text.ts';
 import type { Outcome } from './outcome.ts';
 
 /** What goes to the two outputs, and the exit code. */

@@ -2,9 +2,9 @@ import { type PriceBook, pathTo, type SizingStudy } from '../../engine/index.ts'
 import { fromSI } from '../../tables/units/definitions.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
+import { inletName } from '../answers/choose-inlet.ts';
+import { money, moneyMore } from '../words/money-words.ts';
 import { changeWords } from './change-words.ts';
-import { inletName } from './choose-inlet.ts';
-import { money, moneyMore } from './money-words.ts';
 import { type Column, tableLines } from './table-lines.ts';
 import { wrap } from './wrap.ts';
 

@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
+import { shownWord } from '../words/shown-word.ts';
 import type { Call, Command } from './command.ts';
 import { type Refusal, refuse } from './outcome.ts';
 import type { CliInput } from './read-file.ts';
-import { shownWord } from './shown-word.ts';
 
 /** Checks the words behind a command against what it takes. */
 export function readCall(command: Command, args: readonly string[], input: CliInput): Call | Refusal {

@@ -1,7 +1,7 @@
 import { open } from 'node:fs/promises';
 import { fileLimits } from '../document/file-limits.ts';
-import { cleanText } from './clean-text.ts';
-import { shortenTo } from './display-width.ts';
+import { cleanText } from '../words/clean-text.ts';
+import { shortenTo } from '../words/display-width.ts';
 import { type Refusal, refuse } from './outcome.ts';
 
 /** What a command may read beside files. */

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
+import { insteadOf } from '../words/nearest.ts';
+import { shownWord } from '../words/shown-word.ts';
 import { allCommands, helpOf } from './help.ts';
-import { insteadOf } from './nearest.ts';
 import { isRefusal, type Outcome, refuse } from './outcome.ts';
 import { type Printed, print } from './print.ts';
 import { readCall } from './read-call.ts';
 import type { CliInput } from './read-file.ts';
-import { shownWord } from './shown-word.ts';
 
 /** Runs one command line; what it would print and its exit code are returned, nothing is printed here. */
 export async function runCli(args: readonly string[], input: CliInput): Promise<Printed> {

@@ -1,13 +1,16 @@
-import { type SizingStudy, studySizing } from '../../engine/index.ts';
+import type { SizingStudy } from '../../engine/index.ts';
+import { servingReportOf } from '../answers/report-of.ts';
+import { sizeJson } from '../answers/size-json.ts';
+import type { SizeQuestion } from '../answers/size-rules.ts';
+import { studySize } from '../answers/study-size.ts';
 import { writeJob } from '../document/write-job.ts';
 import type { Call } from './command.ts';
-import { openJob } from './open-job.ts';
+import { namesIn } from './names-in.ts';
+import { readJobAt } from './open-job.ts';
 import { openPrices } from './open-prices.ts';
 import { isRefusal, type Outcome, refuse } from './outcome.ts';
-import { sizeJson } from './size-json.ts';
+import { placeName } from './read-file.ts';
 import { sizeLines } from './size-lines.ts';
-import { sizeRules } from './size-rules.ts';
-import { streetPressures } from './street-pressures.ts';
 
 /** `hightap size JOB`: every run at the least total cost that holds every limit; exit code 1 where nothing fits. */
 export async function size(call: Call): Promise<Outcome> {
@@ -16,19 +19,26 @@ export async function size(call: Call): Promise<Outcome> {
     return refuse('--json and --write both came; expected one of them');
   const prices = await openPrices(call);
   if (isRefusal(prices)) return prices;
-  const report = await openJob(words[0]!, values.get('scheme'), input);
+  const job = await readJobAt(words[0]!, input);
+  if (isRefusal(job)) return job;
+  const report = servingReportOf(job, values.get('scheme'), placeName(words[0]!));
   if (isRefusal(report)) return report;
-  const rules = sizeRules(call, report, prices);
-  if (isRefusal(rules)) return rules;
-  if (report.network.inlets.length === 0) {
-    return refuse('no run ends at a fixture yet; expected runs to one fixture at least');
-  }
-  const streets = streetPressures(report.solution.supplyPressure, report.network.job.units);
-  const study = studySizing(report, rules, streets);
+  const study = studySize(report, questionOf(call), prices);
+  if (isRefusal(study)) return study;
   if (flags.has('write')) return written(study);
   const code = study.least === undefined ? 1 : 0;
   if (flags.has('json')) return { is: 'json', code, value: sizeJson(study, prices.book) };
   return { is: 'text', code, lines: sizeLines(study, prices.book, flags.has('all')) };
+}
+
+function questionOf({ flags, values, repeated }: Call): SizeQuestion {
+  const materials = values.get('material');
+  return {
+    keep: namesIn(values.get('keep') ?? ''),
+    notLarger: flags.has('not-larger'),
+    trunks: (repeated.get('trunk') ?? []).map(namesIn),
+    ...(materials === undefined ? {} : { materials: namesIn(materials) }),
+  };
 }
 
 /** The job with the new sizes in the place of those drawn. */

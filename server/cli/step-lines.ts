@@ -9,7 +9,7 @@ import {
 import { fromSI, type UnitId, units } from '../../tables/units/definitions.ts';
 import { asRead } from '../../views/text/as-read.ts';
 import { citedText, provenanceText } from '../../views/text/citation-text.ts';
-import { citedPlace, citedValue } from './unverified-lines.ts';
+import { citedPlace, citedValue } from '../words/cited-words.ts';
 import { wrap } from './wrap.ts';
 
 /** One step as it would be written by hand: title, formula, inputs and where they come from, arithmetic, result. */

@@ -1,5 +1,5 @@
-import { cleanText } from './clean-text.ts';
-import { displayWidth, shortenTo } from './display-width.ts';
+import { cleanText } from '../words/clean-text.ts';
+import { displayWidth, shortenTo } from '../words/display-width.ts';
 import { pageWidth } from './wrap.ts';
 
 export interface Column {

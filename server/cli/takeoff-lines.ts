@@ -14,12 +14,13 @@ import { takeOffRules } from '../../tables/takeoff/rules.ts';
 import type { BidLine } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
-import { differenceLines, type Earlier } from './difference-lines.ts';
+import type { Earlier } from '../answers/taken-off.ts';
+import { citedValue } from '../words/cited-words.ts';
+import { money } from '../words/money-words.ts';
+import { differenceLines } from './difference-lines.ts';
 import { deferral, labelled } from './job-head.ts';
-import { money } from './money-words.ts';
 import { bookLines } from './open-prices.ts';
 import { tableLines } from './table-lines.ts';
-import { citedValue } from './unverified-lines.ts';
 import { wrap } from './wrap.ts';
 
 /** Questions told in full; the others are counted. */

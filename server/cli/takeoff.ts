@@ -1,13 +1,11 @@
-import { priceTakeOff, takeOff } from '../../engine/index.ts';
+import { takenOff } from '../answers/taken-off.ts';
+import { takeOffJson } from '../answers/takeoff-json.ts';
 import { csvText } from '../spreadsheet/csv-text.ts';
-import { bidLines } from '../takeoff/bid-lines.ts';
 import { takeOffHead, takeOffRows } from '../takeoff/take-off-rows.ts';
-import { against } from './against.ts';
 import type { Call } from './command.ts';
 import { openJob } from './open-job.ts';
 import { openPrices } from './open-prices.ts';
 import { isRefusal, type Outcome, refuse } from './outcome.ts';
-import { takeOffJson } from './takeoff-json.ts';
 import { takeOffLines } from './takeoff-lines.ts';
 
 /** `hightap takeoff JOB`: what is loaded on the truck for a scheme, and what it costs. */
@@ -19,8 +17,6 @@ export async function takeoff(call: Call): Promise<Outcome> {
   if (isRefusal(report)) return report;
   const prices = await openPrices(call);
   if (isRefusal(prices)) return prices;
-  const taken = takeOff(report.network);
-  const priced = priceTakeOff(taken, prices);
   const { job } = report.network;
   const rate = (name: string): string => values.get(name) ?? '';
   const rates = {
@@ -29,15 +25,15 @@ export async function takeoff(call: Call): Promise<Outcome> {
     overhead: rate('overhead'),
     margin: rate('margin'),
   };
-  const made = bidLines(priced.priced, priced.hours, rates);
-  if (typeof made === 'string') return refuse(made);
-  const built = priced.total === undefined ? undefined : made;
-  const earlier = await against(call, taken, priced, prices);
-  if (earlier !== undefined && isRefusal(earlier)) return earlier;
+  const file = values.get('against');
+  const before = file === undefined ? undefined : await openJob(file, undefined, input);
+  if (before !== undefined && isRefusal(before)) return before;
+  const made = takenOff(report, prices, rates, before);
+  if (isRefusal(made)) return made;
+  const { taken, priced, built, earlier } = made;
   if (flags.has('csv')) {
     return { is: 'file', text: csvText([takeOffHead, ...takeOffRows(job, priced, prices.book)]) };
   }
-  if (flags.has('json'))
-    return { is: 'json', code: 0, value: takeOffJson(job, taken, priced, prices.book, built, earlier) };
+  if (flags.has('json')) return { is: 'json', code: 0, value: takeOffJson(job, made, prices.book) };
   return { is: 'text', code: 0, lines: takeOffLines(job, taken, priced, prices.book, built, earlier) };
 }

@@ -1,8 +1,8 @@
 import type { PriceBook, SizingStudy } from '../../engine/index.ts';
 import { show } from '../../tables/units/display.ts';
+import { money, moneyMore } from '../words/money-words.ts';
 import { changeWords } from './change-words.ts';
 import { labelled } from './job-head.ts';
-import { money, moneyMore } from './money-words.ts';
 
 /** Runs and changes that are told one by one. */
 const mostTold = 6;

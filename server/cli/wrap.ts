@@ -1,5 +1,5 @@
-import { cleanText } from './clean-text.ts';
-import { beginningThatFits, displayWidth } from './display-width.ts';
+import { cleanText } from '../words/clean-text.ts';
+import { beginningThatFits, displayWidth } from '../words/display-width.ts';
 
 /** Columns of a page of text; no line is wider. */
 export const pageWidth = 100;

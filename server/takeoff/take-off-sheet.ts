@@ -12,7 +12,7 @@ import type {
 } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
-import { citedValue } from '../cli/unverified-lines.ts';
+import { citedValue } from '../words/cited-words.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
 import { bidLines } from './bid-lines.ts';
 import { cutPlanOf } from './cut-plan.ts';

@@ -85,7 +85,7 @@ describe('hightap compare', () => {
 
   it.each([
     [['--schemes', 'trunk,trnk'], 'has no scheme trnk; nearest: trunk'],
-    [['--schemes', ','], '--schemes came with 0 schemes; expected 1 to 6'],
+    [['--schemes', ','], '0 schemes came; expected 1 to 6'],
   ])('refuses %j', async (args, sentence) => {
     const { code, stderr } = await run(['compare', jobFile(), ...args]);
     expect(code).toBe(2);
@@ -94,6 +94,6 @@ describe('hightap compare', () => {
 
   it('refuses more than six', async () => {
     const names = Array.from({ length: 7 }, (_, at) => `s${at + 1}`).join(',');
-    expect((await run(['compare', jobOf(7), '--schemes', names])).stderr).toContain('came with 7 schemes');
+    expect((await run(['compare', jobOf(7), '--schemes', names])).stderr).toContain('7 schemes came');
   });
 });

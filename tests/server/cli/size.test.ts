@@ -145,8 +145,8 @@ describe('hightap size', () => {
 
   it.each([
     [['--keep', 'S1,C99'], 'there is no run C99 in scheme trunk; nearest:'],
-    [['--trunk', 'C1'], '--trunk C1 is no trunk; expected two or more runs'],
-    [['--trunk', 'C3,C5'], '--trunk C3,C5 is no trunk'],
+    [['--trunk', 'C1'], 'trunk C1 is none; expected two or more runs'],
+    [['--trunk', 'C3,C5'], 'trunk C3,C5 is none'],
     [['--material', 'lead'], 'there is no material lead; expected one or more of pex'],
     [['--prices', '/nowhere.json'], '/nowhere.json does not exist; expected a price book file'],
     [['--prices', jobFile()], 'expected "hightap-prices"'],

@@ -1,10 +1,10 @@
 import type { ComparedScheme, Job, PriceBook } from '../../engine/index.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { defectText } from '../../views/text/defect-text.ts';
-import type { Comparison } from './compare-lines.ts';
+import { bookJson } from './book-json.ts';
+import type { Comparison } from './comparison.ts';
 import { findingJson } from './finding-json.ts';
 import { countsOf } from './findings-count.ts';
-import { bookJson } from './open-prices.ts';
 
 /** The comparison for programs: SI, unrounded; money as decimals in strings, in the currency of `prices`. */
 export function compareJson({ job, compared, broken, unsized }: Comparison, book: PriceBook): object {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { cleanText } from '../../../server/cli/clean-text.ts';
-import { displayWidth, shortenTo } from '../../../server/cli/display-width.ts';
-import { nearest } from '../../../server/cli/nearest.ts';
 import { tableLines } from '../../../server/cli/table-lines.ts';
 import { wrap } from '../../../server/cli/wrap.ts';
+import { cleanText } from '../../../server/words/clean-text.ts';
+import { displayWidth, shortenTo } from '../../../server/words/display-width.ts';
+import { nearest } from '../../../server/words/nearest.ts';
 
 describe('cleanText', () => {
   it.each([

@@ -1,6 +1,6 @@
 import type { PriceBook, PsiPrice, SizingStudy, StudiedSizes } from '../../engine/index.ts';
-import { moneyJson } from './money-words.ts';
-import { bookJson } from './open-prices.ts';
+import { moneyJson } from '../words/money-words.ts';
+import { bookJson } from './book-json.ts';
 
 /** The sizing for programs: SI, unrounded; money as decimals in strings, in the currency of `prices`. */
 export function sizeJson(study: SizingStudy, book: PriceBook): object {

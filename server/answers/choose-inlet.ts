@@ -1,7 +1,7 @@
 import type { InletResult, Report } from '../../engine/index.ts';
-import { insteadOf } from './nearest.ts';
-import { type Refusal, refuse } from './outcome.ts';
-import { shownWord } from './shown-word.ts';
+import { insteadOf } from '../words/nearest.ts';
+import { shownWord } from '../words/shown-word.ts';
+import { type Refusal, refuse } from './refusal.ts';
 
 /** How an inlet is named on the command line: `shower-3.hot`. */
 export function inletName({ inlet }: InletResult): string {

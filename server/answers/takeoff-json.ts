@@ -1,23 +1,15 @@
-import type { Job, PriceBook, PricedLine, TakeOff, TakeOffPrice } from '../../engine/index.ts';
+import type { Job, PriceBook, PricedLine } from '../../engine/index.ts';
 import { articleName } from '../../engine/takeoff/article.ts';
 import { takeOffRules } from '../../tables/takeoff/rules.ts';
 import { toSI } from '../../tables/units/definitions.ts';
-import type { BidLine } from '../../views/take-off.ts';
 import { questionText } from '../../views/text/question-text.ts';
-import type { Earlier } from './difference-lines.ts';
-import { moneyJson } from './money-words.ts';
-import { bookJson } from './open-prices.ts';
-import { citedValue } from './unverified-lines.ts';
+import { citedValue } from '../words/cited-words.ts';
+import { moneyJson } from '../words/money-words.ts';
+import { bookJson } from './book-json.ts';
+import type { Earlier, TakenOff } from './taken-off.ts';
 
 /** The take-off for programs: counts, lengths in SI beside feet; money as decimals in strings. */
-export function takeOffJson(
-  job: Job,
-  taken: TakeOff,
-  priced: TakeOffPrice,
-  book: PriceBook,
-  built: readonly BidLine[] | undefined,
-  earlier: Earlier | undefined,
-): object {
+export function takeOffJson(job: Job, { taken, priced, built, earlier }: TakenOff, book: PriceBook): object {
   return {
     format: 'hightap-takeoff',
     version: 1,

@@ -1,8 +1,8 @@
 import { explainRun, type Report, type Step, type Steps } from '../../engine/index.ts';
+import { insteadOf, nearest } from '../words/nearest.ts';
+import { shownWord } from '../words/shown-word.ts';
 import { chooseInlet, inletsNamed } from './choose-inlet.ts';
-import { insteadOf, nearest } from './nearest.ts';
-import { isRefusal, type Refusal, refuse } from './outcome.ts';
-import { shownWord } from './shown-word.ts';
+import { isRefusal, type Refusal, refuse } from './refusal.ts';
 
 /**
  * The steps that a name on the command line means, each after those it uses: all of a run, one figure of a run and
