@@ -1,12 +1,14 @@
 import { randomBytes } from 'node:crypto';
 import type { Store } from './database.ts';
+import { inTransaction } from './in-transaction.ts';
+import { clashed, type Draft, holdJob, insertRevision, packDraft, type Saved } from './job-head.ts';
+import { unpackText } from './packed-text.ts';
 import type { JobRow } from './schema.ts';
 
 export type JobSummary = Pick<JobRow, 'id' | 'name' | 'revision' | 'updated_at'>;
 
-export type Saved =
-  | { readonly ok: true; readonly revision: number }
-  | { readonly ok: false; readonly clash: true };
+/** A job with the document of the revision that it shows. */
+export type KeptJob = JobRow & { readonly document: string };
 
 /** Eight characters of a-z, 0-9, _ and -, for the address line. */
 function newId(): string {
@@ -36,9 +38,18 @@ export async function lastOpenedJob(db: Store): Promise<string | undefined> {
   return row?.id;
 }
 
-/** One job with its document, or undefined where there is none. */
-export async function readJobRow(db: Store, id: string): Promise<JobRow | undefined> {
-  return await db.selectFrom('job').selectAll().where('id', '=', id).executeTakeFirst();
+/** One job with the document that it shows, or undefined where there is none. */
+export async function readJobRow(db: Store, id: string): Promise<KeptJob | undefined> {
+  const row = await db
+    .selectFrom('job')
+    .innerJoin('revision', (on) =>
+      on.onRef('revision.job', '=', 'job.id').onRef('revision.number', '=', 'job.revision'),
+    )
+    .selectAll('job')
+    .select('revision.document')
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row === undefined ? undefined : { ...row, document: await unpackText(row.document) };
 }
 
 /** Revision and time of the last opening, without the document. */
@@ -58,47 +69,52 @@ export async function createJob(
   openedAt: Date = now,
 ): Promise<string> {
   const id = newId();
-  await db
-    .insertInto('job')
-    .values({
-      id,
-      name,
-      document,
-      revision: 1,
-      created_at: now.toISOString(),
-      updated_at: now.toISOString(),
-      opened_at: openedAt.toISOString(),
-    })
-    .execute();
+  const at = now.toISOString();
+  const packed = await packDraft({ name, document });
+  await inTransaction(db, async (change) => {
+    const first = { revision: 1, tip: 1, revisions: 1, price_book: null };
+    const times = { created_at: at, updated_at: at, opened_at: openedAt.toISOString() };
+    await change
+      .insertInto('job')
+      .values({ id, name, ...first, ...times })
+      .execute();
+    await insertRevision(change, { job: id, number: 1, parent: null, trial: null }, packed, now);
+  });
   return id;
 }
 
-/** Replaces a document if nobody changed it since `expectedRevision`; otherwise changes nothing. */
-export async function saveJob(
-  db: Store,
-  id: string,
-  expectedRevision: number,
-  name: string,
-  document: string,
-  now: Date,
-): Promise<Saved> {
-  const result = await db
-    .updateTable('job')
-    .set({ name, document, revision: expectedRevision + 1, updated_at: now.toISOString() })
-    .where('id', '=', id)
-    .where('revision', '=', expectedRevision)
-    .executeTakeFirst();
-  return result.numUpdatedRows === 1n
-    ? { ok: true, revision: expectedRevision + 1 }
-    : { ok: false, clash: true };
+/**
+ * Keeps a changed document as a new revision made from the one that was seen, and lets the job show it. Where the
+ * job shows another by now, that is a clash and nothing is changed.
+ *
+ * A revision's number stands for one document for ever, so a job that shows the seen number again, after an undo and
+ * a redo, shows what was seen: saving on top of it loses nothing, and the number alone tells an old page.
+ *
+ * @param seen the revision that the change was made on
+ */
+export async function saveJob(db: Store, id: string, seen: number, draft: Draft, now: Date): Promise<Saved> {
+  const packed = await packDraft(draft);
+  const at = now.toISOString();
+  return await inTransaction(db, async (change) => {
+    const head = await holdJob(change, id);
+    if (head?.revision !== seen) return clashed;
+    const number = head.revisions + 1;
+    await insertRevision(change, { job: id, number, parent: seen, trial: null }, packed, now);
+    await change
+      .updateTable('job')
+      .set({ name: draft.name, revision: number, tip: number, revisions: number, updated_at: at })
+      .where('id', '=', id)
+      .execute();
+    return { ok: true, revision: number };
+  });
 }
 
-/** Notes when a job was opened; its document and revision stay. */
+/** Notes when a job was opened; what it shows stays. */
 export async function markOpened(db: Store, id: string, now: Date): Promise<void> {
   await db.updateTable('job').set({ opened_at: now.toISOString() }).where('id', '=', id).execute();
 }
 
-/** @returns whether there was such a job */
+/** Removes a job with its revisions and trials. @returns whether there was such a job */
 export async function removeJob(db: Store, id: string): Promise<boolean> {
   const result = await db.deleteFrom('job').where('id', '=', id).executeTakeFirst();
   return result.numDeletedRows === 1n;

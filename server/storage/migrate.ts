@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import * as jobs from './migrations/001-jobs.ts';
 import * as priceBooks from './migrations/002-price-books.ts';
+import * as revisions from './migrations/003-revisions.ts';
 import type { Schema } from './schema.ts';
 
 interface Migration {
@@ -12,6 +13,7 @@ interface Migration {
 const migrations: readonly Migration[] = [
   { name: '001-jobs', up: jobs.up },
   { name: '002-price-books', up: priceBooks.up },
+  { name: '003-revisions', up: revisions.up },
 ];
 
 /**

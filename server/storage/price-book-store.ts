@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import type { Store } from './database.ts';
-import type { Saved } from './job-store.ts';
+import type { Saved } from './job-head.ts';
 import type { PriceBookRow } from './schema.ts';
 
 export type PriceBookSummary = Omit<PriceBookRow, 'document'>;

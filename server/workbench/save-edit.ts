@@ -33,7 +33,7 @@ export async function saveEdit(
   if (document === before.document) return { ok: true, open: before };
   const checked = await checkJob(edited.job, document);
   if (!checked.ok) return { ok: false, why: 'refused', problems: { '': checked.sentences.join(' ') } };
-  const saved = await saveJob(store, before.id, before.revision, edited.job.name, document, now);
+  const saved = await saveJob(store, before.id, before.revision, { name: edited.job.name, document }, now);
   if (!saved.ok) return { ok: false, why: 'clash' };
   const open: OpenJob = { id: before.id, revision: saved.revision, document, ...checked.computed };
   jobs.keep(open);

@@ -27,6 +27,7 @@ describe('the store', () => {
     expect(await second.selectFrom('migration').select('name').execute()).toEqual([
       { name: '001-jobs' },
       { name: '002-price-books' },
+      { name: '003-revisions' },
     ]);
     await second.destroy();
   });
@@ -42,10 +43,19 @@ describe('the store', () => {
   it('saves over the revision that was seen, and over no other', async () => {
     const store = await openStore(':memory:');
     const id = await createJob(store, 'A', 'one', day(1));
-    expect(await saveJob(store, id, 1, 'B', 'two', day(2))).toEqual({ ok: true, revision: 2 });
-    expect(await saveJob(store, id, 1, 'C', 'three', day(3))).toEqual({ ok: false, clash: true });
+    expect(await saveJob(store, id, 1, { name: 'B', document: 'two' }, day(2))).toEqual({
+      ok: true,
+      revision: 2,
+    });
+    expect(await saveJob(store, id, 1, { name: 'C', document: 'three' }, day(3))).toEqual({
+      ok: false,
+      clash: true,
+    });
     expect(await readJobRow(store, id)).toMatchObject({ name: 'B', document: 'two', revision: 2 });
-    expect(await saveJob(store, 'none', 1, 'C', 'three', day(3))).toEqual({ ok: false, clash: true });
+    expect(await saveJob(store, 'none', 1, { name: 'C', document: 'three' }, day(3))).toEqual({
+      ok: false,
+      clash: true,
+    });
   });
 
   it('lists the last opened first, and removes', async () => {

@@ -40,7 +40,10 @@ describe('price books in the store', () => {
     expect(await bookOfJob(store, 'old')).toBeNull();
     const book = await createPriceBook(store, 'Mine', 'prices', day(1));
     expect(await useBook(store, 'old', book)).toBe(true);
-    expect(await saveJob(store, 'old', 3, 'Old job', 'more', day(2))).toEqual({ ok: true, revision: 4 });
+    expect(await saveJob(store, 'old', 3, { name: 'Old job', document: 'more' }, day(2))).toEqual({
+      ok: true,
+      revision: 4,
+    });
     expect(await bookOfJob(store, 'old')).toBe(book);
     await store.destroy();
   });

@@ -1,0 +1,129 @@
+import { randomBytes } from 'node:crypto';
+import type { Store } from './database.ts';
+import { inTransaction } from './in-transaction.ts';
+import {
+  clashed,
+  type Draft,
+  holdJob,
+  insertRevision,
+  type JobHead,
+  packDraft,
+  type Saved,
+} from './job-head.ts';
+import { readSummary } from './revision-store.ts';
+import type { TrialRow } from './schema.ts';
+
+/**
+ * Starts a trial: changes made from the revision that a job shows, which the job does not show until they are kept.
+ * Its steps are revisions of the job, read with `readRevision(db, job, trial.head)`.
+ *
+ * @param base the revision that the reader sees
+ * @returns the trial's id, or undefined where there is no such revision in the job's own history
+ */
+export async function startTrial(
+  db: Store,
+  job: string,
+  base: number,
+  now: Date,
+  author: string | null = null,
+): Promise<string | undefined> {
+  const id = `t${randomBytes(9).toString('hex')}`;
+  return await inTransaction(db, async (change) => {
+    if ((await holdJob(change, job)) === undefined) return undefined;
+    if ((await readSummary(change, job, base))?.trial !== null) return undefined;
+    const started_at = now.toISOString();
+    await change.insertInto('trial').values({ id, job, base, head: base, started_at, author }).execute();
+    return id;
+  });
+}
+
+/** One trial, or undefined where it was kept, dropped or never started. */
+export async function readTrial(db: Store, id: string): Promise<TrialRow | undefined> {
+  return await db.selectFrom('trial').selectAll().where('id', '=', id).executeTakeFirst();
+}
+
+/** The trials of a job, the latest first. */
+export async function listTrials(db: Store, job: string): Promise<readonly TrialRow[]> {
+  return await db
+    .selectFrom('trial')
+    .selectAll()
+    .where('job', '=', job)
+    .orderBy('started_at', 'desc')
+    .orderBy('id')
+    .execute();
+}
+
+/**
+ * Adds a step to a trial.
+ *
+ * @param seen the trial's head when the change was made
+ * @returns the number of the new step, the trial's head from now on; a clash where the trial has moved on or is gone
+ */
+export async function advanceTrial(
+  db: Store,
+  id: string,
+  seen: number,
+  draft: Draft,
+  now: Date,
+): Promise<Saved> {
+  const packed = await packDraft(draft);
+  return await withTrial(db, id, async (change, trial, head) => {
+    if (trial.head !== seen) return clashed;
+    const number = head.revisions + 1;
+    await insertRevision(change, { job: trial.job, number, parent: seen, trial: id }, packed, now);
+    await change.updateTable('job').set({ revisions: number }).where('id', '=', trial.job).execute();
+    await change.updateTable('trial').set({ head: number }).where('id', '=', id).execute();
+    return { ok: true, revision: number };
+  });
+}
+
+/**
+ * Lets the job show the last step of a trial, which ends. Each step is a revision that undo takes back by itself.
+ *
+ * @returns a clash, and nothing changed, where the job no longer shows the revision from which the trial started:
+ * merge the two documents (base `trial.base`), save that on the job, and drop the trial
+ */
+export async function keepTrial(db: Store, id: string, now: Date): Promise<Saved> {
+  return await withTrial(db, id, async (change, trial, head) => {
+    const tip = await readSummary(change, trial.job, trial.head);
+    if (head.revision !== trial.base || tip === undefined) return clashed;
+    await change
+      .updateTable('revision')
+      .set({ trial: null })
+      .where('job', '=', trial.job)
+      .where('trial', '=', id)
+      .execute();
+    await change
+      .updateTable('job')
+      .set({ revision: tip.number, tip: tip.number, name: tip.job_name, updated_at: now.toISOString() })
+      .where('id', '=', trial.job)
+      .execute();
+    await change.deleteFrom('trial').where('id', '=', id).execute();
+    return { ok: true, revision: tip.number };
+  });
+}
+
+/** Ends a trial and removes its steps. @returns whether there was such a trial */
+export async function dropTrial(db: Store, id: string): Promise<boolean> {
+  const dropped = await withTrial(db, id, async (change, trial) => {
+    await change.deleteFrom('revision').where('job', '=', trial.job).where('trial', '=', id).execute();
+    await change.deleteFrom('trial').where('id', '=', id).execute();
+    return { ok: true, revision: trial.base };
+  });
+  return dropped.ok;
+}
+
+/** Holds the job of a trial, then reads the trial: nothing else changes either until `work` is done. */
+async function withTrial(
+  db: Store,
+  id: string,
+  work: (change: Store, trial: TrialRow, head: JobHead) => Promise<Saved>,
+): Promise<Saved> {
+  const found = await readTrial(db, id);
+  if (found === undefined) return clashed;
+  return await inTransaction(db, async (change) => {
+    const head = await holdJob(change, found.job);
+    const trial = await readTrial(change, id);
+    return head === undefined || trial === undefined ? clashed : await work(change, trial, head);
+  });
+}
