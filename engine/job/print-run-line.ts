@@ -1,5 +1,5 @@
 import { parseQuantity } from '../units/parse-quantity.ts';
-import type { Device, Quantity, Run, RunEnd } from './job.ts';
+import type { Device, FittingCount, Quantity, Run, RunEnd } from './job.ts';
 import {
   arresterSizePattern,
   backflowWords,
@@ -25,9 +25,7 @@ export function printRunLine(run: RunFields): string {
   if (run.joint !== undefined) words.push(jointWords[run.joint][0]);
   words.push(run.length.typed);
   if (run.rise !== undefined) words.push(printRise(run.rise));
-  for (const { kind, count } of run.fittings) {
-    words.push(`${count} ${fittingWords[kind][0]}${count === 1 ? '' : 's'}`);
-  }
+  if (run.fittings.length > 0) words.push(printFittings(run.fittings));
   if (run.end !== undefined) words.push(printEnd(run.end));
   return words.join(' ');
 }
@@ -52,7 +50,15 @@ function printRise({ typed }: Quantity): string {
   return /^[\d.¼½¾⅛⅜⅝⅞]/.test(typed) ? `up ${typed}` : `rise ${typed}`;
 }
 
-function printEnd(end: RunEnd): string {
+/** Fittings with their counts: `2 ells 1 tee`. */
+export function printFittings(fittings: readonly FittingCount[]): string {
+  return fittings
+    .map(({ kind, count }) => `${count} ${fittingWords[kind][0]}${count === 1 ? '' : 's'}`)
+    .join(' ');
+}
+
+/** Where a run ends: `to RAIN hot`, `then meter 3/4`. */
+export function printEnd(end: RunEnd): string {
   return 'device' in end ? `then ${printDevice(end)}` : `to ${end.fixture} ${inletWords[end.inlet][0]}`;
 }
 

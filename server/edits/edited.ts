@@ -1,6 +1,8 @@
 import type { Job, Run, Scheme } from '../../engine/job/job.ts';
 import type { Problems } from '../../views/workbench.ts';
 
+export { nextId } from '../../engine/job/next-id.ts';
+
 /** A changed job, or why it was left as it was. */
 export type Edited =
   | { readonly ok: true; readonly job: Job }
@@ -26,14 +28,6 @@ export function withRuns(job: Job, runs: readonly Run[]): Job {
     ...job,
     schemes: job.schemes.map((scheme) => (scheme.id === job.chosen ? { ...scheme, runs } : scheme)),
   };
-}
-
-/** The first of `stem`1, `stem`2, ... that is not taken. */
-export function nextId(stem: string, taken: Iterable<string>): string {
-  const known = new Set(taken);
-  let number = 1;
-  while (known.has(`${stem}${number}`)) number++;
-  return `${stem}${number}`;
 }
 
 /** Leaves out the keys whose value is `undefined`: an absent setting is absent in the document as well. */
