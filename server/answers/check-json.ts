@@ -1,9 +1,10 @@
 import type { Report } from '../../engine/index.ts';
 import { findingJson } from './finding-json.ts';
 import { countsOf, severities } from './findings-count.ts';
+import type { CheckAnswer } from './schema-check.ts';
 
 /** Every finding for programs, errors first: SI, unrounded. */
-export function checkJson({ network, findings, passes }: Report): object {
+export function checkJson({ network, findings, passes }: Report): CheckAnswer {
   return {
     format: 'hightap-check',
     version: 1,

@@ -5,9 +5,10 @@ import { bookJson } from './book-json.ts';
 import type { Comparison } from './comparison.ts';
 import { findingJson } from './finding-json.ts';
 import { countsOf } from './findings-count.ts';
+import type { CompareAnswer, SchemeAnswer } from './schema-compare.ts';
 
 /** The comparison for programs: SI, unrounded; money as decimals in strings, in the currency of `prices`. */
-export function compareJson({ job, compared, broken, unsized }: Comparison, book: PriceBook): object {
+export function compareJson({ job, compared, broken, unsized }: Comparison, book: PriceBook): CompareAnswer {
   return {
     format: 'hightap-compare',
     version: 1,
@@ -26,7 +27,7 @@ export function compareJson({ job, compared, broken, unsized }: Comparison, book
   };
 }
 
-function schemeJson({ id, name, report, price, longestWait: wait }: ComparedScheme, job: Job): object {
+function schemeJson({ id, name, report, price, longestWait: wait }: ComparedScheme, job: Job): SchemeAnswer {
   const { worst } = report;
   return {
     id,

@@ -2,12 +2,13 @@ import { type InletResult, ledger, type Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { citedJson, findingJson } from './finding-json.ts';
+import type { PressureAnswer } from './schema-pressure.ts';
 
 /**
  * The answer for programs: SI, unrounded, the unit at the end of each key. A key may be added; none changes its
  * meaning while `version` stays.
  */
-export function pressureJson(report: Report, shown: InletResult | undefined): object {
+export function pressureJson(report: Report, shown: InletResult | undefined): PressureAnswer {
   const { network, solution, worst } = report;
   const { job, scheme, basis, supply } = network;
   return {
@@ -41,7 +42,10 @@ export function pressureJson(report: Report, shown: InletResult | undefined): ob
   };
 }
 
-function inletJson({ network }: Report, { inlet, residual, staticPressure, margin }: InletResult): object {
+function inletJson(
+  { network }: Report,
+  { inlet, residual, staticPressure, margin }: InletResult,
+): PressureAnswer['inlets'][number] {
   return {
     fixture: inlet.fixture.id,
     side: inlet.side,
@@ -55,7 +59,7 @@ function inletJson({ network }: Report, { inlet, residual, staticPressure, margi
   };
 }
 
-function pathJson({ network, solution }: Report, { inlet }: InletResult): object {
+function pathJson({ network, solution }: Report, { inlet }: InletResult): PressureAnswer['path'] {
   return {
     fixture: inlet.fixture.id,
     side: inlet.side,
@@ -70,7 +74,7 @@ function pathJson({ network, solution }: Report, { inlet }: InletResult): object
   };
 }
 
-function runJson({ network, solution }: Report, at: number): object {
+function runJson({ network, solution }: Report, at: number): PressureAnswer['runs'][number] {
   const { id, from, size, material } = network.runs[at]!;
   return {
     id,

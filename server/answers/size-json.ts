@@ -1,9 +1,10 @@
 import type { PriceBook, PsiPrice, SizingStudy, StudiedSizes } from '../../engine/index.ts';
 import { moneyJson } from '../words/money-words.ts';
 import { bookJson } from './book-json.ts';
+import type { ChangeAnswer, SizeAnswer, SizesAnswer, UnsizedAnswer } from './schema-size.ts';
 
 /** The sizing for programs: SI, unrounded; money as decimals in strings, in the currency of `prices`. */
-export function sizeJson(study: SizingStudy, book: PriceBook): object {
+export function sizeJson(study: SizingStudy, book: PriceBook): SizeAnswer {
   const { drawn, least, result, methods, curve, changes, missing } = study;
   const { network, solution } = drawn.report;
   const after = new Map(least?.scheme.runs.map((run) => [run.id, run]));
@@ -42,7 +43,7 @@ export function sizeJson(study: SizingStudy, book: PriceBook): object {
   };
 }
 
-function sizesJson({ runs, price, report }: StudiedSizes): object {
+function sizesJson({ runs, price, report }: StudiedSizes): SizesAnswer {
   const { worst } = report;
   return {
     pipeAndFittings: runs === undefined ? null : moneyJson(runs.cost),
@@ -62,7 +63,7 @@ function sizesJson({ runs, price, report }: StudiedSizes): object {
   };
 }
 
-function unsizedJson({ result, remedy }: SizingStudy): object | null {
+function unsizedJson({ result, remedy }: SizingStudy): UnsizedAnswer | null {
   if (result.ok) return null;
   const { unsized } = result;
   if (unsized.why === 'no-pipe') return { why: unsized.why, runs: unsized.runs };
@@ -79,6 +80,6 @@ function unsizedJson({ result, remedy }: SizingStudy): object | null {
   };
 }
 
-function changeJson({ change, gain, cents }: PsiPrice): object {
+function changeJson({ change, gain, cents }: PsiPrice): ChangeAnswer {
   return { ...change, gain_Pa: gain, cost: moneyJson(cents) };
 }

@@ -1,9 +1,10 @@
 import { type Explained, type Step, writeOut } from '../../engine/index.ts';
 import { fromSI } from '../../tables/units/definitions.ts';
 import { citedJson, placeJson } from './finding-json.ts';
+import type { StepAnswer, TermAnswer } from './schema-explain.ts';
 
 /** A step for programs: its value in SI and in the unit its source prints, its terms with where they come from. */
-export function stepJson(step: Step): object {
+export function stepJson(step: Step): StepAnswer {
   const { id, formula, value, terms } = step;
   const { source, at, verified } = formula.source;
   const written = writeOut(step);
@@ -21,7 +22,7 @@ export function stepJson(step: Step): object {
   };
 }
 
-function termJson(symbol: string, term: Explained, { formula }: Step): object {
+function termJson(symbol: string, term: Explained, { formula }: Step): TermAnswer {
   const declared = formula.symbols[symbol];
   const known = {
     symbol,
@@ -29,14 +30,13 @@ function termJson(symbol: string, term: Explained, { formula }: Step): object {
       ? {}
       : { meaning: declared.meaning, unit: declared.unit, value_in_unit: fromSI(term.value, declared.unit) }),
     value_SI: term.value,
-    from: term.from,
   };
   switch (term.from) {
     case 'given':
-      return { ...known, field: term.field, typed: term.typed };
+      return { ...known, from: term.from, field: term.field, typed: term.typed };
     case 'table':
-      return { ...known, table: citedJson(term.cite) };
+      return { ...known, from: term.from, table: citedJson(term.cite) };
     case 'step':
-      return { ...known, step: term.step };
+      return { ...known, from: term.from, step: term.step };
   }
 }

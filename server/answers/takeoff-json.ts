@@ -6,10 +6,15 @@ import { questionText } from '../../views/text/question-text.ts';
 import { citedValue } from '../words/cited-words.ts';
 import { moneyJson } from '../words/money-words.ts';
 import { bookJson } from './book-json.ts';
+import type { AgainstAnswer, LineAnswer, TakeOffAnswer } from './schema-takeoff.ts';
 import type { Earlier, TakenOff } from './taken-off.ts';
 
 /** The take-off for programs: counts, lengths in SI beside feet; money as decimals in strings. */
-export function takeOffJson(job: Job, { taken, priced, built, earlier }: TakenOff, book: PriceBook): object {
+export function takeOffJson(
+  job: Job,
+  { taken, priced, built, earlier }: TakenOff,
+  book: PriceBook,
+): TakeOffAnswer {
   return {
     format: 'hightap-takeoff',
     version: 1,
@@ -32,9 +37,9 @@ export function takeOffJson(job: Job, { taken, priced, built, earlier }: TakenOf
   };
 }
 
-function lineJson(priced: PricedLine): object {
+function lineJson(priced: PricedLine): LineAnswer {
   const { article, unit, quantity, phase, area, service, from } = priced.line;
-  const many = (text: string): object => (unit === 'ft' ? lengthJson(text) : { count: Number(text) });
+  const many = (text: string) => (unit === 'ft' ? lengthJson(text) : { count: Number(text) });
   return {
     item: articleName(article),
     ...article,
@@ -47,11 +52,11 @@ function lineJson(priced: PricedLine): object {
   };
 }
 
-function lengthJson(feet: string): object {
+function lengthJson(feet: string) {
   return { length_m: toSI(Number(feet), 'ft'), length_ft: feet };
 }
 
-function earlierJson({ name, differences, more }: Earlier): object {
+function earlierJson({ name, differences, more }: Earlier): AgainstAnswer {
   const listed = (list: Earlier['differences']['added']) =>
     list.map(({ article, unit, by, before, after }) => ({
       item: articleName(article),
