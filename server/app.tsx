@@ -6,10 +6,13 @@ import multipart from '@fastify/multipart';
 import fastifyStatic from '@fastify/static';
 import Fastify, { type FastifyInstance } from 'fastify';
 import type { PriceIndex } from '../engine/index.ts';
+import { answerQuestion } from './answers/answer-question.ts';
+import { registerApi } from './api/register-api.ts';
 import { fileLimits } from './document/file-limits.ts';
 import { answerErrors } from './http/answer-errors.tsx';
 import { hostIsLocal, writeIsSameOrigin } from './http/guard.ts';
 import { Refusal } from './http/refusal.ts';
+import { noteRoutes } from './http/route-list.ts';
 import { securityHeaders } from './http/security-headers.ts';
 import { priceBooks } from './prices/price-books.ts';
 import { shippedPrices } from './prices/shipped-prices.ts';
@@ -59,6 +62,7 @@ export async function buildApp({
     forceCloseConnections: 'idle',
     ...answerErrors.frameworkOptions,
   });
+  noteRoutes(app);
   answerErrors.register(app);
 
   app.addHook('onRequest', async (request, reply) => {
@@ -85,7 +89,15 @@ export async function buildApp({
   app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
 
   const books = priceBooks(store, prices);
-  const context = { store, jobs: openJobs(store), starts, books, prices: books.ofJob, now };
+  const context = {
+    store,
+    jobs: openJobs(store),
+    starts,
+    books,
+    prices: books.ofJob,
+    answer: answerQuestion,
+    now,
+  };
   registerJobs(app, context);
   registerWorkbench(app, context);
   registerEdits(app, context);
@@ -96,5 +108,6 @@ export async function buildApp({
   registerPriceBooks(app, context);
   registerPriceBook(app, context);
   registerPriceImports(app, context);
+  await registerApi(app, context);
   return app;
 }

@@ -14,12 +14,25 @@ export type Opened =
  * @param what the document in the reader's words, for the sentences
  */
 export function openDocument(file: string | Uint8Array, format: string, what: string): Opened {
+  const parsed = parseFile(file, what);
+  return parsed.ok ? openObject(parsed.value, format, what) : parsed;
+}
+
+export type Parsed =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** The value of a file of UTF-8 JSON within the limits. */
+export function parseFile(file: string | Uint8Array, what: string): Parsed {
   const decoded = decodeText(file, what);
   if (!decoded.ok) return { ok: false, problems: [decoded.problem] };
   const faults = scanJson(decoded.text, what);
   if (faults.length > 0) return { ok: false, problems: faults };
+  return { ok: true, value: JSON.parse(decoded.text) };
+}
 
-  const raw: unknown = JSON.parse(decoded.text);
+/** Opens a document that was parsed already. */
+export function openObject(raw: unknown, format: string, what: string): Opened {
   if (!isObject(raw)) {
     return { ok: false, problems: [`the file holds no object in braces; expected a ${what}`] };
   }

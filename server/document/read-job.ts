@@ -1,7 +1,7 @@
 import type { Job } from '../../engine/job/job.ts';
 import type { Migration } from './migrate.ts';
 import { migrate } from './migrate.ts';
-import { openDocument } from './open-document.ts';
+import { type Opened, openDocument, openObject } from './open-document.ts';
 
 export type ReadJob =
   | { readonly ok: true; readonly job: Job }
@@ -19,7 +19,15 @@ export interface ReadOptions {
  * @returns the job, or what is wrong with the file: one sentence each, at most 20 and a count of the others
  */
 export async function readJob(file: string | Uint8Array, options: ReadOptions = {}): Promise<ReadJob> {
-  const opened = openDocument(file, 'hightap-job', 'job');
+  return await readOpened(openDocument(file, 'hightap-job', 'job'), options);
+}
+
+/** Reads a job out of JSON that was parsed already and went through `parseFile`, as part of a larger document. */
+export async function readJobObject(value: unknown): Promise<ReadJob> {
+  return await readOpened(openObject(value, 'hightap-job', 'job'), {});
+}
+
+async function readOpened(opened: Opened, options: ReadOptions): Promise<ReadJob> {
   if (!opened.ok) return opened;
   // Loaded when the first job is read: a server that starts has no need of the parser of quantities yet.
   const [{ jobReader, jobVersion }, { tellIssues }] = await Promise.all([

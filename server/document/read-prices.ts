@@ -1,6 +1,8 @@
 import type { PriceBook } from '../../engine/takeoff/price-book.ts';
 import { migrate } from './migrate.ts';
-import { openDocument } from './open-document.ts';
+import { type Opened, openDocument, openObject } from './open-document.ts';
+
+const what = 'price book';
 
 export type ReadPrices =
   | { readonly ok: true; readonly book: PriceBook }
@@ -13,8 +15,15 @@ export type ReadPrices =
  * @returns the book, or what is wrong with the file: one sentence each, at most 20 and a count of the others
  */
 export async function readPrices(file: string | Uint8Array): Promise<ReadPrices> {
-  const what = 'price book';
-  const opened = openDocument(file, 'hightap-prices', what);
+  return await readOpened(openDocument(file, 'hightap-prices', what));
+}
+
+/** Reads a price book out of JSON that was parsed already and went through `parseFile`. */
+export async function readPricesObject(value: unknown): Promise<ReadPrices> {
+  return await readOpened(openObject(value, 'hightap-prices', what));
+}
+
+async function readOpened(opened: Opened): Promise<ReadPrices> {
   if (!opened.ok) return opened;
   // Loaded when the first book is read, as the schema of jobs is.
   const [{ pricesReader, pricesVersion }, { tellIssues }] = await Promise.all([

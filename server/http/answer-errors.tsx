@@ -5,6 +5,7 @@ import { outOfBand } from '../parts/changed-parts.ts';
 import { sendHtml, wantsParts } from './html.ts';
 import { Refusal } from './refusal.ts';
 import { securityHeaders } from './security-headers.ts';
+import { statusOf } from './status-of.ts';
 
 interface Words {
   readonly title: string;
@@ -39,14 +40,6 @@ function answer(
     return sendHtml(reply, outOfBand({ id: noticeId, html: (<Notice text={sentence} />) as string }), status);
   }
   return sendHtml(reply, (<MessagePage title={title} sentences={[sentence]} />) as string, status);
-}
-
-function statusOf(error: unknown): number {
-  if (typeof error !== 'object' || error === null || !('statusCode' in error)) return 500;
-  const { statusCode } = error;
-  if (typeof statusCode !== 'number' || statusCode < 400 || statusCode > 599) return 500;
-  // The parser of uploads says 406 where a body is of the wrong kind.
-  return statusCode === 406 ? 415 : statusCode;
 }
 
 function answerError(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
