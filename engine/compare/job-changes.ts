@@ -6,7 +6,6 @@ import {
   type Fields,
   fieldNames,
   isEntryList,
-  isFields,
   isSection,
   sameValue,
   type Way,
@@ -16,6 +15,8 @@ import { valueWords } from './value-words.ts';
 /** What a change is about: the way to it in the document, and its name where it has one. */
 export interface Subject {
   readonly way: Way;
+  /** The list that it stands in; left out for a section, a list as a whole and the job itself. */
+  readonly list?: string;
   readonly name?: string;
 }
 
@@ -47,9 +48,9 @@ export function jobChanges(before: Job, after: Job): readonly JobChange[] {
   const renamed = renames.reduce(renameIn, before);
   return [
     ...renames.map(
-      ({ list, from, to }): JobChange => ({
+      ({ list, from, to, name }): JobChange => ({
         change: 'renamed',
-        subject: { way: [...list, to] },
+        subject: subjectOf([...list, to], { id: to, name }),
         from,
       }),
     ),
@@ -115,7 +116,11 @@ function changeOfOrder(way: Way, before: readonly Entry[], after: readonly Entry
   return [{ change: 'moved', subject: subjectOf([...way, moved], after.find(({ id }) => id === moved)!) }];
 }
 
-function subjectOf(way: Way, thing: unknown): Subject {
-  const name = way.length > 0 && isFields(thing) ? thing.name : undefined;
-  return typeof name === 'string' ? { way, name } : { way };
+function subjectOf(way: Way, thing: Fields): Subject {
+  const list = 'id' in thing ? way.at(-2) : undefined;
+  return {
+    way,
+    ...(list === undefined ? {} : { list }),
+    ...(list !== undefined && typeof thing.name === 'string' ? { name: thing.name } : {}),
+  };
 }

@@ -6,6 +6,8 @@ export interface Rename {
   readonly list: Way;
   readonly from: string;
   readonly to: string;
+  /** What a fixture is called. */
+  readonly name?: string | undefined;
 }
 
 /** Runs and fixtures that differ from one that is gone by their id alone, and from no other. */
@@ -18,7 +20,7 @@ export function findRenames(before: Job, after: Job): readonly Rename[] {
   return [...fixtures, ...runs];
 }
 
-function renamesOf<T extends { readonly id: string }>(
+function renamesOf<T extends { readonly id: string; readonly name?: string }>(
   list: Way,
   before: readonly T[],
   after: readonly T[],
@@ -33,7 +35,7 @@ function renamesOf<T extends { readonly id: string }>(
   return gone.flatMap((old) => {
     const [found, second] = alike(old, come);
     if (found === undefined || second !== undefined || alike(found, gone).length !== 1) return [];
-    return [{ list, from: old.id, to: found.id }];
+    return [{ list, from: old.id, to: found.id, name: found.name }];
   });
 }
 

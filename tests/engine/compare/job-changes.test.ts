@@ -28,7 +28,7 @@ describe('the changes from one document to another', () => {
       end: { device: 'filter', curve: [{ flow: ft(1), loss: psi(2) }] },
       note: 'behind the wall',
     });
-    const subject = { way: [...runs, 'C2'] };
+    const subject = { way: [...runs, 'C2'], list: 'runs' };
     expect(jobChanges(flat, after)).toEqual([
       { change: 'field', subject, field: 'size', before: '1/2', after: '3/4' },
       { change: 'field', subject, field: 'length', before: '10 ft', after: '12 ft' },
@@ -47,13 +47,15 @@ describe('the changes from one document to another', () => {
   it('names what came, what went and what only moved', () => {
     const added = withRuns((list) => [...list, run('N', 'C', { size: '1/2' })]);
     expect(jobChanges(flat, added)).toEqual([
-      { change: 'added', subject: { way: [...runs, 'N'] }, words: '1/2 PEX 10 ft' },
+      { change: 'added', subject: { way: [...runs, 'N'], list: 'runs' }, words: '1/2 PEX 10 ft' },
     ]);
     expect(jobChanges(added, flat)).toEqual([
-      { change: 'removed', subject: { way: [...runs, 'N'] }, words: '1/2 PEX 10 ft' },
+      { change: 'removed', subject: { way: [...runs, 'N'], list: 'runs' }, words: '1/2 PEX 10 ft' },
     ]);
     const moved = withRuns(([service, ...others]) => [...others, service!]);
-    expect(jobChanges(flat, moved)).toEqual([{ change: 'moved', subject: { way: [...runs, 'SV'] } }]);
+    expect(jobChanges(flat, moved)).toEqual([
+      { change: 'moved', subject: { way: [...runs, 'SV'], list: 'runs' } },
+    ]);
     const turned = withRuns((list) => [...list].reverse());
     expect(jobChanges(flat, turned)).toEqual([{ change: 'reordered', subject: { way: runs } }]);
   });
@@ -65,12 +67,16 @@ describe('the changes from one document to another', () => {
       ),
     );
     expect(jobChanges(flat, after)).toEqual([
-      { change: 'renamed', subject: { way: [...runs, 'COLD'] }, from: 'C' },
+      { change: 'renamed', subject: { way: [...runs, 'COLD'], list: 'runs' }, from: 'C' },
     ]);
     const fixtures = flat.fixtures.map((one) => (one.id === 'HOSE' ? { ...one, id: 'BIB' } : one));
     const bib = { ...withRun('HB', { end: cold('BIB') }), fixtures };
     expect(jobChanges(flat, bib)).toEqual([
-      { change: 'renamed', subject: { way: ['fixtures', 'BIB'] }, from: 'HOSE' },
+      {
+        change: 'renamed',
+        subject: { way: ['fixtures', 'BIB'], list: 'fixtures', name: 'HOSE' },
+        from: 'HOSE',
+      },
     ]);
   });
 

@@ -79,7 +79,7 @@ describe('two changes of one document', () => {
 
   it('clash where both set one field, and each side is told', () => {
     const result = mergeJobs(flat, withRun('C', { size: '1' }), withRun('C', { size: '1-1/4' }));
-    const subject = { way: ['schemes', 'only', 'runs', 'C'] };
+    const subject = { way: ['schemes', 'only', 'runs', 'C'], list: 'runs' };
     expect(result).toEqual({
       ok: false,
       defects: [],
