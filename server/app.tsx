@@ -26,6 +26,7 @@ import { registerPriceImports } from './routes/price-imports.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
 import { registerSizing } from './routes/sizing.tsx';
 import { registerTakeOff } from './routes/take-off.tsx';
+import { registerTurns } from './routes/turns.ts';
 import { registerWorkbench } from './routes/workbench.tsx';
 import type { Store } from './storage/database.ts';
 import { openJobs } from './workbench/open-jobs.ts';
@@ -101,6 +102,7 @@ export async function buildApp({
   registerJobs(app, context);
   registerWorkbench(app, context);
   registerEdits(app, context);
+  registerTurns(app, context);
   registerCompare(app, context);
   registerSizing(app, context);
   registerTakeOff(app, context);

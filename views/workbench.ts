@@ -1,3 +1,4 @@
+import type { JobChange } from '../engine/compare/job-changes.ts';
 import type { Fixture, InletSide, Job, Run } from '../engine/job/job.ts';
 import type { LedgerLine, Report } from '../engine/network/report.ts';
 
@@ -31,7 +32,20 @@ export interface Workbench {
   readonly rows: readonly RunRow[];
   /** `undefined` where the scheme serves no fixture. */
   readonly path: ShownPath | undefined;
+  /** Left out for a job as it is. */
+  readonly beside?: Beside;
 }
+
+/** What a page shows beside the job `of` as it is: one of its earlier revisions, or changes that are tried. */
+export type Beside =
+  | { readonly kind: 'past'; readonly of: string }
+  | {
+      readonly kind: 'trial';
+      readonly of: string;
+      /** What the trial started from. */
+      readonly base: { readonly job: Job; readonly report: Report };
+      readonly changes: readonly JobChange[];
+    };
 
 /** Sentences by field; the empty name stands for the form as a whole. */
 export type Problems = Readonly<Record<string, string>>;

@@ -16,6 +16,7 @@ import { runActions } from '../workbench/run-actions.tsx';
 import { saveEdit } from '../workbench/save-edit.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
+import { pageAddress } from './page-address.ts';
 
 const clashText =
   'Nothing was changed: this job was changed elsewhere since this page was loaded. Reload the page to see it as it is now.';
@@ -64,8 +65,3 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
 }
 
 const refusedByClash = { ok: false, problems: {} } as const;
-
-function pageAddress(id: string, path: string, anchor: string): string {
-  const query = path === '' ? '' : `?path=${encodeURIComponent(path)}`;
-  return `/jobs/${encodeURIComponent(id)}${query}#${encodeURIComponent(anchor)}`;
-}

@@ -5,19 +5,23 @@ import { sendHtml, wantsParts } from '../http/html.ts';
 import { Refusal } from '../http/refusal.ts';
 import { lastOpenedJob, markOpened } from '../storage/job-store.ts';
 import { explanationOf } from '../workbench/explanation.ts';
+import { jobOfAddress } from '../workbench/job-address.ts';
 import { renderPage, renderPath } from '../workbench/render-page.tsx';
+import { turnedText } from '../workbench/turn-job.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
 
 /** The page of one job, its path picker, and the explanation of each figure. */
 export function registerWorkbench(app: FastifyInstance, context: AppContext): void {
-  app.get<{ Params: { id: string }; Querystring: { path?: string | string[] } }>(
+  app.get<{ Params: { id: string }; Querystring: { path?: string | string[]; done?: string | string[] } }>(
     '/jobs/:id',
     async (request, reply) => {
       const open = await openOrRefuse(context, request.params.id);
-      if ((await lastOpenedJob(context.store)) !== open.id)
-        await markOpened(context.store, open.id, context.now());
-      return sendHtml(reply, renderPage(open, pathOf(request.query.path)));
+      const job = jobOfAddress(open.id);
+      if ((await lastOpenedJob(context.store)) !== job) await markOpened(context.store, job, context.now());
+      const { path, done } = request.query;
+      const notice = done === 'undo' || done === 'redo' ? await turnedText(context.store, done, open) : '';
+      return sendHtml(reply, renderPage(open, pathOf(path), notice));
     },
   );
 

@@ -7,6 +7,7 @@ import {
   holdJob,
   insertRevision,
   type JobHead,
+  type Moved,
   packDraft,
   type Saved,
 } from './job-head.ts';
@@ -78,6 +79,52 @@ export async function advanceTrial(
 }
 
 /**
+ * Takes a trial one step back; never before the revision from which it started.
+ *
+ * @param seen the trial's head when undo was asked for
+ */
+export async function undoTrial(db: Store, id: string, seen: number): Promise<Moved> {
+  return await turnTrial(db, id, seen, async (change, { job, base, head }) =>
+    head === base ? undefined : ((await readSummary(change, job, head))?.parent ?? undefined),
+  );
+}
+
+/**
+ * Takes a trial one step forward again, to the latest that was made from the seen one.
+ *
+ * @param seen the trial's head when redo was asked for
+ */
+export async function redoTrial(db: Store, id: string, seen: number): Promise<Moved> {
+  return await turnTrial(db, id, seen, async (change, trial) => {
+    const next = await change
+      .selectFrom('revision')
+      .select('number')
+      .where('job', '=', trial.job)
+      .where('trial', '=', id)
+      .where('parent', '=', trial.head)
+      .orderBy('number', 'desc')
+      .limit(1)
+      .executeTakeFirst();
+    return next?.number;
+  });
+}
+
+async function turnTrial(
+  db: Store,
+  id: string,
+  seen: number,
+  where: (change: Store, trial: TrialRow) => Promise<number | undefined>,
+): Promise<Moved> {
+  return await withTrial<Moved>(db, id, async (change, trial) => {
+    if (trial.head !== seen) return clashed;
+    const to = await where(change, trial);
+    if (to === undefined) return { ok: false, clash: false };
+    await change.updateTable('trial').set({ head: to }).where('id', '=', id).execute();
+    return { ok: true, revision: to };
+  });
+}
+
+/**
  * Lets the job show the last step of a trial, which ends. Each step is a revision that undo takes back by itself.
  *
  * @returns a clash, and nothing changed, where the job no longer shows the revision from which the trial started:
@@ -114,11 +161,11 @@ export async function dropTrial(db: Store, id: string): Promise<boolean> {
 }
 
 /** Holds the job of a trial, then reads the trial: nothing else changes either until `work` is done. */
-async function withTrial(
+async function withTrial<Result>(
   db: Store,
   id: string,
-  work: (change: Store, trial: TrialRow, head: JobHead) => Promise<Saved>,
-): Promise<Saved> {
+  work: (change: Store, trial: TrialRow, head: JobHead) => Promise<Result>,
+): Promise<Result | typeof clashed> {
   const found = await readTrial(db, id);
   if (found === undefined) return clashed;
   return await inTransaction(db, async (change) => {

@@ -61,6 +61,15 @@ export function renderChanges(
     .replaceAll(hereMark, '');
 }
 
+/** What undo, redo or a merge changed on a page that showed `before`, and a sentence about it. */
+export function renderTurn(before: OpenJob, after: OpenJob, path: string, text: string): string {
+  const changed = changedParts(
+    [...Object.values(partsOf(before)), pathPartOf(before, path)],
+    [...Object.values(partsOf(after)), pathPartOf(after, path)],
+  );
+  return [...alwaysSent(after, path, text), ...changed].map(outOfBand).join('').replaceAll(hereMark, '');
+}
+
 /** A refused form in its place, for a page that stays as it is. */
 export function renderRefusal(open: OpenJob, path: string, form: RefusedForm): string {
   const own = ownPart(open, path, form.action, form.place, form.refused);

@@ -2,21 +2,31 @@ import { ledger } from '../../engine/index.ts';
 import type { Part } from '../../views/part.ts';
 import { PathPanel, pathPanelId } from '../../views/parts/path-panel.tsx';
 import { remembered } from '../../views/remembered.ts';
-import { pathKey, type ShownPath, type Workbench } from '../../views/workbench.ts';
+import { type Beside, pathKey, type ShownPath, type Workbench } from '../../views/workbench.ts';
 import { type PartList, partList } from '../parts/part-list.tsx';
 import type { ComputedJob } from './compute-job.ts';
 
 /** One revision of a kept job, read and computed. */
 export interface OpenJob extends ComputedJob {
+  /** Its address behind `/jobs/`: see `job-address.ts`. */
   readonly id: string;
   readonly revision: number;
   /** As it stands in the store. */
   readonly document: string;
+  /** Left out for a job as it is. */
+  readonly beside?: Beside;
 }
 
 /** The workbench with a chosen path; the worst fixture's where `path` names none. */
-export function workbenchOf({ id, job, report, rows }: OpenJob, path: string): Workbench {
-  return { id, job, report, rows, path: shownPath(report, path) };
+export function workbenchOf({ id, job, report, rows, beside }: OpenJob, path: string): Workbench {
+  return {
+    id,
+    job,
+    report,
+    rows,
+    path: shownPath(report, path),
+    ...(beside === undefined ? {} : { beside }),
+  };
 }
 
 const made = new WeakMap<OpenJob, PartList>();

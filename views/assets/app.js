@@ -84,6 +84,19 @@ document.addEventListener('keydown', (event) => {
   if (event.key === 'Escape' && document.body.classList.contains('bench')) closeExplanation();
 });
 
+// Undo and redo over the whole job; in a field that is being typed in the keys are the field's own.
+document.addEventListener('keydown', (event) => {
+  if ((!event.ctrlKey && !event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  const turn = key === 'y' || (key === 'z' && event.shiftKey) ? 'redo' : key === 'z' ? 'undo' : undefined;
+  const form = turn && document.getElementById(turn);
+  const field = event.target;
+  const typing = /^(?:INPUT|TEXTAREA)$/.test(field.tagName) && current(field) !== original(field);
+  if (!form || typing || field.isContentEditable) return;
+  event.preventDefault();
+  form.requestSubmit();
+});
+
 // A link into the page opens the fold that it points into.
 function openTarget() {
   const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));

@@ -12,6 +12,7 @@ import { PathPanel } from '../parts/path-panel.tsx';
 import { AddRunForm } from '../parts/run-list.tsx';
 import { SchemeStrip } from '../parts/scheme-strip.tsx';
 import { SupplyForm } from '../parts/supply-form.tsx';
+import { Turns } from '../parts/turns.tsx';
 import type { Workbench } from '../workbench.ts';
 
 /** The lists of a job, as they were made for finding out what an edit changes. */
@@ -36,7 +37,10 @@ export function JobPage(props: {
     <Layout title={bench.job.name} class="bench">
       <main id="main" spellcheck="false" hx-sync="this:queue all">
         <HerePart {...here} />
-        <AnswerBar bench={bench} />
+        <div class="top">
+          <AnswerBar bench={bench} />
+          <Turns job={bench.id} />
+        </div>
         <Notice text={props.notice} />
         <div class="opening">
           <JobNav job={bench.id} here="" />
