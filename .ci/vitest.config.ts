@@ -6,7 +6,13 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/browser/**', 'tests/office/**', 'tests/optimiser/**'],
+    exclude: [
+      'tests/browser/**',
+      'tests/office/**',
+      'tests/optimiser/**',
+      'tests/postgres/**',
+      'tests/kill/**',
+    ],
     testTimeout: 30_000,
   },
 });

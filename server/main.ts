@@ -6,8 +6,9 @@ import { readJob } from './document/read-job.ts';
 import { isLoopbackAddress } from './http/guard.ts';
 import { listenOnFreePort } from './http/listen-on-free-port.ts';
 import type { StartingJob } from './routes/context.ts';
-import { openStore } from './storage/database.ts';
+import { openStore, type Store, storePlace } from './storage/database.ts';
 import { seedStore } from './storage/seed-store.ts';
+import { tellStoreFault } from './storage/tell-store-fault.ts';
 
 const examples = fileURLToPath(new URL('../examples/', import.meta.url));
 
@@ -33,6 +34,19 @@ function stop(sentence: string): never {
   process.exit(2);
 }
 
+/** The store, with the examples in it where it is new. */
+async function openSeeded(place: string): Promise<Store> {
+  try {
+    const store = await openStore(place);
+    await seedStore(store, starts, new Date());
+    return store;
+  } catch (error) {
+    const told = tellStoreFault(error, place);
+    if (told === undefined) throw error;
+    return stop(told);
+  }
+}
+
 const host = process.env.HOST ?? '127.0.0.1';
 const port = Number(process.env.PORT ?? '4400');
 if (!isLoopbackAddress(host)) {
@@ -45,8 +59,8 @@ if (!Number.isInteger(port) || port < 0 || port > 65_535) {
 }
 
 const starts = await readExamples();
-const store = await openStore(process.env.HIGHTAP_DATA ?? '.data');
-await seedStore(store, starts, new Date());
+const place = storePlace(process.env);
+const store = await openSeeded(place);
 const app = await buildApp({ store, starts, log: true });
 const address = await listenOnFreePort(app, host, port);
 console.log(`Hightap is at ${address}`);

@@ -6,6 +6,7 @@ import { sendHtml, wantsParts } from './html.ts';
 import { Refusal } from './refusal.ts';
 import { securityHeaders } from './security-headers.ts';
 import { statusOf } from './status-of.ts';
+import { storeTrouble } from './store-trouble.ts';
 
 interface Words {
   readonly title: string;
@@ -45,6 +46,12 @@ function answer(
 function answerError(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (error instanceof Refusal) {
     return answer(request, reply, error.statusCode, { title: error.title, sentence: error.message });
+  }
+  const trouble = storeTrouble(error);
+  if (trouble !== undefined) {
+    request.log.error(error);
+    reply.header('retry-after', trouble.retryAfter);
+    return answer(request, reply, trouble.status, trouble);
   }
   const status = statusOf(error);
   if (status >= 500) {

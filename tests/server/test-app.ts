@@ -1,8 +1,9 @@
 import type { FastifyInstance, LightMyRequestResponse } from 'fastify';
 import { buildApp } from '../../server/app.tsx';
-import { openStore, type Store } from '../../server/storage/database.ts';
+import type { Store } from '../../server/storage/database.ts';
 import { createJob, readJobRow } from '../../server/storage/job-store.ts';
 import { smallDocument, smallJob } from './small-job.ts';
+import { testStore } from './storage/test-store.ts';
 
 export interface TestApp {
   readonly app: FastifyInstance;
@@ -23,7 +24,7 @@ export const noon: Date = new Date('2026-11-25T12:00:00Z');
 
 /** The app over a store in memory that holds one small job. */
 export async function testApp(document: string = smallDocument): Promise<TestApp> {
-  const store = await openStore(':memory:');
+  const store = await testStore();
   const id = await createJob(store, smallJob.name, document, noon);
   const app = await buildApp({
     store,

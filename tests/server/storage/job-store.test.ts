@@ -13,6 +13,7 @@ import {
   saveJob,
 } from '../../../server/storage/job-store.ts';
 import { seedStore } from '../../../server/storage/seed-store.ts';
+import { testStore } from './test-store.ts';
 
 const day = (number: number) => new Date(Date.UTC(2026, 0, number));
 
@@ -41,7 +42,7 @@ describe('the store', () => {
   });
 
   it('saves over the revision that was seen, and over no other', async () => {
-    const store = await openStore(':memory:');
+    const store = await testStore();
     const id = await createJob(store, 'A', 'one', day(1));
     expect(await saveJob(store, id, 1, { name: 'B', document: 'two' }, day(2))).toEqual({
       ok: true,
@@ -59,7 +60,7 @@ describe('the store', () => {
   });
 
   it('lists the last opened first, and removes', async () => {
-    const store = await openStore(':memory:');
+    const store = await testStore();
     const a = await createJob(store, 'A', 'a', day(1));
     const b = await createJob(store, 'B', 'b', day(2));
     expect(await lastOpenedJob(store)).toBe(b);
@@ -71,7 +72,7 @@ describe('the store', () => {
   });
 
   it('is seeded when it is empty only, the first job on top', async () => {
-    const store = await openStore(':memory:');
+    const store = await testStore();
     const jobs = [
       { name: 'First', document: '1' },
       { name: 'Second', document: '2' },

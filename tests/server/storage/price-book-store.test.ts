@@ -17,6 +17,7 @@ import {
   savePriceBook,
   useBook,
 } from '../../../server/storage/price-book-store.ts';
+import { testStore } from './test-store.ts';
 
 const day = (number: number) => new Date(Date.UTC(2026, 0, number));
 
@@ -49,7 +50,7 @@ describe('price books in the store', () => {
   });
 
   it('are saved over the revision that was seen, and over no other', async () => {
-    const store = await openStore(':memory:');
+    const store = await testStore();
     const id = await createPriceBook(store, 'A', 'one', day(1));
     expect(await savePriceBook(store, id, 1, 'B', 'two', day(2))).toEqual({ ok: true, revision: 2 });
     expect(await savePriceBook(store, id, 1, 'C', 'three', day(3))).toEqual({ ok: false, clash: true });
@@ -58,7 +59,7 @@ describe('price books in the store', () => {
   });
 
   it('give their jobs back to the book that ships when they are removed', async () => {
-    const store = await openStore(':memory:');
+    const store = await testStore();
     const [job, other] = [await createJob(store, 'J', '', day(1)), await createJob(store, 'K', '', day(1))];
     const [a, b] = [
       await createPriceBook(store, 'A', '', day(1)),

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { openStore } from '../../../server/storage/database.ts';
 import { createJob, readJobRow, removeJob, saveJob } from '../../../server/storage/job-store.ts';
 import {
   listRevisions,
@@ -17,6 +16,7 @@ import {
   startTrial,
 } from '../../../server/storage/trial-store.ts';
 import { redoJob, turnsOf, undoJob } from '../../../server/storage/undo-store.ts';
+import { testStore } from './test-store.ts';
 
 const day = (number: number) => new Date(Date.UTC(2026, 0, number));
 const moved = (revision: number) => ({ ok: true, revision });
@@ -24,7 +24,7 @@ const clash = { ok: false, clash: true };
 const nothing = { ok: false, clash: false };
 
 async function storeWithJob() {
-  const db = await openStore(':memory:');
+  const db = await testStore();
   const id = await createJob(db, 'A', 'one', day(1));
   const save = (seen: number, document: string, change?: string) =>
     saveJob(db, id, seen, { name: document.toUpperCase(), document, change }, day(2));
