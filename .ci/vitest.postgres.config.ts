@@ -8,7 +8,7 @@ export default defineConfig({
     include: [
       'tests/postgres/**/*.test.ts',
       'tests/server/storage/**/*.test.ts',
-      'tests/server/routes/jobs.test.ts',
+      'tests/server/routes/{jobs,bin}.test.ts',
       'tests/server/routes/price*.test.ts',
     ],
     globalSetup: 'tests/postgres/set-up.ts',

@@ -16,6 +16,7 @@ import { noteRoutes } from './http/route-list.ts';
 import { securityHeaders } from './http/security-headers.ts';
 import { priceBooks } from './prices/price-books.ts';
 import { shippedPrices } from './prices/shipped-prices.ts';
+import { registerBin } from './routes/bin.tsx';
 import { registerCompare } from './routes/compare.tsx';
 import type { StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
@@ -100,6 +101,7 @@ export async function buildApp({
     now,
   };
   registerJobs(app, context);
+  registerBin(app, context);
   registerWorkbench(app, context);
   registerEdits(app, context);
   registerTurns(app, context);

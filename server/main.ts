@@ -7,6 +7,7 @@ import { isLoopbackAddress } from './http/guard.ts';
 import { listenOnFreePort } from './http/listen-on-free-port.ts';
 import type { StartingJob } from './routes/context.ts';
 import { openStore, type Store, storePlace } from './storage/database.ts';
+import { keepBinCleared } from './storage/keep-bin-cleared.ts';
 import { seedStore } from './storage/seed-store.ts';
 import { tellStoreFault } from './storage/tell-store-fault.ts';
 
@@ -61,6 +62,7 @@ if (!Number.isInteger(port) || port < 0 || port > 65_535) {
 const starts = await readExamples();
 const place = storePlace(process.env);
 const store = await openSeeded(place);
+const stopClearing = keepBinCleared(store, () => new Date());
 const app = await buildApp({ store, starts, log: true });
 const address = await listenOnFreePort(app, host, port);
 console.log(`Hightap is at ${address}`);
@@ -70,6 +72,7 @@ async function close(): Promise<void> {
   if (closing) return;
   closing = true;
   await app.close();
+  stopClearing();
   await store.destroy();
 }
 process.on('SIGTERM', () => void close());

@@ -10,14 +10,8 @@ import { readForm } from '../forms/read-form.ts';
 import { sendHtml } from '../http/html.ts';
 import { noSuchJob } from '../http/refusal.ts';
 import { safeFileName } from '../http/safe-file-name.ts';
-import {
-  createJob,
-  type JobSummary,
-  lastOpenedJob,
-  listJobs,
-  readJobRow,
-  removeJob,
-} from '../storage/job-store.ts';
+import { putInBin } from '../storage/bin-store.ts';
+import { createJob, type JobSummary, lastOpenedJob, listJobs, readJobRow } from '../storage/job-store.ts';
 import { computeJob } from '../workbench/compute-job.ts';
 import type { AppContext } from './context.ts';
 import { readUpload } from './read-upload.ts';
@@ -91,7 +85,7 @@ export function registerJobs(app: FastifyInstance, context: AppContext): void {
 
   app.post<{ Params: { id: string } }>('/jobs/:id/delete', async (request, reply) => {
     const { id } = request.params;
-    if (!(await removeJob(store, id))) throw noSuchJob();
+    if (!(await putInBin(store, 'job', id, now()))) throw noSuchJob();
     jobs.forget(id);
     return reply.redirect('/jobs', 303);
   });

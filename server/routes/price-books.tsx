@@ -15,12 +15,12 @@ import { safeFileName } from '../http/safe-file-name.ts';
 import { shippedId } from '../prices/price-books.ts';
 import { pricesCsv } from '../prices/prices-csv.ts';
 import { byteOrderMark } from '../spreadsheet/csv-text.ts';
+import { putInBin } from '../storage/bin-store.ts';
 import {
   createPriceBook,
   listJobBooks,
   listPriceBooks,
   readPriceBookRow,
-  removePriceBook,
   useBook,
 } from '../storage/price-book-store.ts';
 import type { AppContext } from './context.ts';
@@ -107,7 +107,7 @@ export function registerPriceBooks(app: FastifyInstance, context: AppContext): v
 
   app.post<Place>('/prices/:id/delete', async (request, reply) => {
     const { id } = request.params;
-    if (!(await removePriceBook(store, id))) throw noSuchBookToDelete(id);
+    if (!(await putInBin(store, 'price_book', id, now()))) throw noSuchBookToDelete(id);
     return reply.redirect('/prices', 303);
   });
 

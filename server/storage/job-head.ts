@@ -27,7 +27,7 @@ export interface Draft {
 export type JobHead = Pick<JobRow, 'revision' | 'tip' | 'revisions'>;
 
 /**
- * Takes the row of a job until the transaction ends, and gives its head. Whoever changes a job's head, its revisions
+ * Takes the row of a job until the transaction ends, and gives its head; undefined for one that is gone or in the bin. Whoever changes a job's head, its revisions
  * or its trials begins with this, so that of two the second sees what the first did; in both stores a write that
  * changes nothing holds the row.
  *
@@ -38,6 +38,7 @@ export async function holdJob(change: Store, id: string): Promise<JobHead | unde
     .updateTable('job')
     .set((row) => ({ revision: row.ref('revision') }))
     .where('id', '=', id)
+    .where('binned_at', 'is', null)
     .returning(['revision', 'tip', 'revisions'])
     .executeTakeFirst();
 }

@@ -15,22 +15,24 @@ function newId(): string {
   return randomBytes(6).toString('base64url').toLowerCase();
 }
 
-/** All jobs, the last opened first. */
+/** All jobs that are not in the bin, the last opened first. */
 export async function listJobs(db: Store): Promise<readonly JobSummary[]> {
   return await db
     .selectFrom('job')
     .select(['id', 'name', 'revision', 'updated_at'])
+    .where('binned_at', 'is', null)
     .orderBy('opened_at', 'desc')
     .orderBy('created_at')
     .orderBy('name')
     .execute();
 }
 
-/** Id of the job that was opened last, or undefined in an empty store. */
+/** Id of the job that was opened last, or undefined where there is none. */
 export async function lastOpenedJob(db: Store): Promise<string | undefined> {
   const row = await db
     .selectFrom('job')
     .select('id')
+    .where('binned_at', 'is', null)
     .orderBy('opened_at', 'desc')
     .orderBy('created_at')
     .limit(1)
@@ -48,6 +50,7 @@ export async function readJobRow(db: Store, id: string): Promise<KeptJob | undef
     .selectAll('job')
     .select('revision.document')
     .where('id', '=', id)
+    .where('binned_at', 'is', null)
     .executeTakeFirst();
   return row === undefined ? undefined : { ...row, document: await unpackText(row.document) };
 }
@@ -57,7 +60,12 @@ export async function jobRevision(
   db: Store,
   id: string,
 ): Promise<Pick<JobRow, 'revision' | 'opened_at'> | undefined> {
-  return await db.selectFrom('job').select(['revision', 'opened_at']).where('id', '=', id).executeTakeFirst();
+  return await db
+    .selectFrom('job')
+    .select(['revision', 'opened_at'])
+    .where('id', '=', id)
+    .where('binned_at', 'is', null)
+    .executeTakeFirst();
 }
 
 /** Keeps a new job and gives its id. `openedAt` decides which job is shown first. */
@@ -72,7 +80,7 @@ export async function createJob(
   const at = now.toISOString();
   const packed = await packDraft({ name, document });
   await inTransaction(db, async (change) => {
-    const first = { revision: 1, tip: 1, revisions: 1, price_book: null };
+    const first = { revision: 1, tip: 1, revisions: 1, price_book: null, binned_at: null };
     const times = { created_at: at, updated_at: at, opened_at: openedAt.toISOString() };
     await change
       .insertInto('job')
@@ -112,10 +120,4 @@ export async function saveJob(db: Store, id: string, seen: number, draft: Draft,
 /** Notes when a job was opened; what it shows stays. */
 export async function markOpened(db: Store, id: string, now: Date): Promise<void> {
   await db.updateTable('job').set({ opened_at: now.toISOString() }).where('id', '=', id).execute();
-}
-
-/** Removes a job with its revisions and trials. @returns whether there was such a job */
-export async function removeJob(db: Store, id: string): Promise<boolean> {
-  const result = await db.deleteFrom('job').where('id', '=', id).executeTakeFirst();
-  return result.numDeletedRows === 1n;
 }

@@ -4,6 +4,7 @@ import { inTransaction } from './in-transaction.ts';
 import * as jobs from './migrations/001-jobs.ts';
 import * as priceBooks from './migrations/002-price-books.ts';
 import * as revisions from './migrations/003-revisions.ts';
+import * as bin from './migrations/004-bin.ts';
 import type { Schema } from './schema.ts';
 
 interface Migration {
@@ -16,6 +17,7 @@ const migrations: readonly Migration[] = [
   { name: '001-jobs', up: jobs.up },
   { name: '002-price-books', up: priceBooks.up },
   { name: '003-revisions', up: revisions.up },
+  { name: '004-bin', up: bin.up },
 ];
 
 /** The names of the changes that this program knows, in their order. */

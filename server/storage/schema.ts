@@ -16,6 +16,8 @@ export interface JobRow {
   readonly opened_at: string;
   /** The price book that it uses; null for the one that ships. */
   readonly price_book: string | null;
+  /** When it was put into the bin; null where it is not there. */
+  readonly binned_at: string | null;
 }
 
 /** One state of a job's document; never changed once it is kept, but for the name that a person gives it. */
@@ -58,6 +60,8 @@ export interface PriceBookRow {
   readonly revision: number;
   readonly created_at: string;
   readonly updated_at: string;
+  /** When it was put into the bin; null where it is not there. */
+  readonly binned_at: string | null;
 }
 
 export interface Schema {

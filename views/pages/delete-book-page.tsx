@@ -1,6 +1,6 @@
 import { Layout } from '../layout.tsx';
 
-/** Asks before a price book is deleted for good. */
+/** Asks before a price book is put into the bin. */
 export function DeleteBookPage(props: {
   readonly id: string;
   readonly name: string;
@@ -11,7 +11,7 @@ export function DeleteBookPage(props: {
     <Layout title="Delete a price book" class="prices">
       <main id="main" class="plain">
         <h1>Delete a price book</h1>
-        <p safe>{`“${name}” will be deleted for good. Download it first if you may want it back.`}</p>
+        <p safe>{`“${name}” goes to the bin, where it can be restored for 30 days.`}</p>
         {usedBy.length === 0 ? (
           ''
         ) : (

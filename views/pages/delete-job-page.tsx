@@ -1,12 +1,12 @@
 import { Layout } from '../layout.tsx';
 
-/** Asks before a job is deleted for good. */
+/** Asks before a job is put into the bin. */
 export function DeleteJobPage({ id, name }: { id: string; name: string }): JSX.Element {
   return (
     <Layout title="Delete a job">
       <main id="main" class="plain">
         <h1>Delete a job</h1>
-        <p safe>{`“${name}” will be deleted for good. Download its file first if you may want it back.`}</p>
+        <p safe>{`“${name}” goes to the bin, where it can be restored for 30 days.`}</p>
         <form method="post" action={`/jobs/${id}/delete`} class="actions">
           <button type="submit" class="act">
             Delete it

@@ -53,6 +53,9 @@ export function JobsPage(props: {
             ))}
           </ul>
         )}
+        <p>
+          <a href="/bin">Bin</a>: jobs and price books that were deleted in the last 30 days.
+        </p>
         <section aria-labelledby="new-title">
           <h2 id="new-title">New job</h2>
           <p>

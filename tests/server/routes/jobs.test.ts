@@ -139,7 +139,9 @@ describe('jobs', () => {
 
   it('are deleted after a question', async () => {
     const { app, post, id, store } = await testApp();
-    expect((await app.inject(`/jobs/${id}/delete`)).body).toContain('will be deleted for good');
+    expect((await app.inject(`/jobs/${id}/delete`)).body).toContain(
+      'goes to the bin, where it can be restored for 30 days',
+    );
     expect(await listJobs(store)).toHaveLength(1);
     expect((await post(`/jobs/${id}/delete`, {})).statusCode).toBe(303);
     expect(await listJobs(store)).toHaveLength(0);

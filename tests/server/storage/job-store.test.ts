@@ -2,6 +2,7 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { putInBin } from '../../../server/storage/bin-store.ts';
 import { openStore } from '../../../server/storage/database.ts';
 import {
   createJob,
@@ -9,7 +10,6 @@ import {
   listJobs,
   markOpened,
   readJobRow,
-  removeJob,
   saveJob,
 } from '../../../server/storage/job-store.ts';
 import { seedStore } from '../../../server/storage/seed-store.ts';
@@ -29,6 +29,7 @@ describe('the store', () => {
       { name: '001-jobs' },
       { name: '002-price-books' },
       { name: '003-revisions' },
+      { name: '004-bin' },
     ]);
     await second.destroy();
   });
@@ -59,15 +60,15 @@ describe('the store', () => {
     });
   });
 
-  it('lists the last opened first, and removes', async () => {
+  it('lists the last opened first, and none that is in the bin', async () => {
     const store = await testStore();
     const a = await createJob(store, 'A', 'a', day(1));
     const b = await createJob(store, 'B', 'b', day(2));
     expect(await lastOpenedJob(store)).toBe(b);
     await markOpened(store, a, day(3));
     expect((await listJobs(store)).map((job) => job.name)).toEqual(['A', 'B']);
-    expect(await removeJob(store, a)).toBe(true);
-    expect(await removeJob(store, a)).toBe(false);
+    expect(await putInBin(store, 'job', a, day(4))).toBe(true);
+    expect(await putInBin(store, 'job', a, day(4))).toBe(false);
     expect(await lastOpenedJob(store)).toBe(b);
   });
 

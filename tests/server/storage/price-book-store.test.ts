@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
 import Database from 'libsql';
 import { describe, expect, it } from 'vitest';
+import { putInBin } from '../../../server/storage/bin-store.ts';
 import { openStore } from '../../../server/storage/database.ts';
 import { createJob, readJobRow, saveJob } from '../../../server/storage/job-store.ts';
 import { up } from '../../../server/storage/migrations/001-jobs.ts';
@@ -13,7 +14,6 @@ import {
   listJobBooks,
   listPriceBooks,
   readPriceBookRow,
-  removePriceBook,
   savePriceBook,
   useBook,
 } from '../../../server/storage/price-book-store.ts';
@@ -58,7 +58,7 @@ describe('price books in the store', () => {
     expect(await listPriceBooks(store)).toMatchObject([{ id, name: 'B', revision: 2 }]);
   });
 
-  it('give their jobs back to the book that ships when they are removed', async () => {
+  it('give their jobs back to the book that ships when they go to the bin', async () => {
     const store = await testStore();
     const [job, other] = [await createJob(store, 'J', '', day(1)), await createJob(store, 'K', '', day(1))];
     const [a, b] = [
@@ -68,8 +68,8 @@ describe('price books in the store', () => {
     await useBook(store, job, a);
     await useBook(store, other, b);
     expect(await useBook(store, 'none', a)).toBe(false);
-    expect(await removePriceBook(store, a)).toBe(true);
-    expect(await removePriceBook(store, a)).toBe(false);
+    expect(await putInBin(store, 'price_book', a, day(2))).toBe(true);
+    expect(await bookOfJob(store, job)).toBeNull();
     expect(await listJobBooks(store)).toEqual([
       { id: job, name: 'J', price_book: null },
       { id: other, name: 'K', price_book: b },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createJob, readJobRow, removeJob, saveJob } from '../../../server/storage/job-store.ts';
+import { deleteForGood, putInBin } from '../../../server/storage/bin-store.ts';
+import { createJob, readJobRow, saveJob } from '../../../server/storage/job-store.ts';
 import {
   listRevisions,
   mergeBase,
@@ -63,10 +64,12 @@ describe('revisions', () => {
     expect(await nameRevision(db, id, 2, 'x')).toBe(false);
   });
 
-  it('go with their job', async () => {
+  it('go with their job when it is deleted for good', async () => {
     const { db, id } = await storeWithJob();
     await startTrial(db, id, 1, day(1));
-    await removeJob(db, id);
+    await putInBin(db, 'job', id, day(2));
+    expect(await listRevisions(db, id)).toHaveLength(1);
+    await deleteForGood(db, 'job', id);
     expect(await db.selectFrom('revision').selectAll().execute()).toEqual([]);
     expect(await db.selectFrom('trial').selectAll().execute()).toEqual([]);
   });
