@@ -28,6 +28,13 @@ export const sources = {
     title: 'Illinois Plumbing Code, 77 Ill. Adm. Code 890',
     edition: 'as in force when read, 2026',
   },
+  'en-806-3': {
+    id: 'en-806-3',
+    title:
+      'EN 806-3, specifications for installations inside buildings conveying water for human consumption, pipe sizing, ' +
+      'simplified method',
+    edition: '2006',
+  },
   'epa-watersense': {
     id: 'epa-watersense',
     title: 'US EPA and US DOE, WaterSense and Zero Energy Ready Home: efficient hot water delivery',
@@ -53,6 +60,27 @@ export const sources = {
   'astm-d1785': {
     id: 'astm-d1785',
     title: 'ASTM D1785, PVC plastic pipe, schedules 40, 80 and 120',
+    edition: 'standard itself not read',
+  },
+  'en-1057': {
+    id: 'en-1057',
+    title: 'EN 1057, copper and copper alloys: seamless round copper tubes for water and gas',
+    edition: '2006+A1:2010',
+    note: 'Standard itself not read; sizes as quoted in secondary prints.',
+  },
+  'en-1254-1': {
+    id: 'en-1254-1',
+    title: 'EN 1254-1, copper and copper alloys: fittings for soldering or brazing to copper tubes',
+    edition: 'standard itself not read',
+  },
+  'en-iso-15875': {
+    id: 'en-iso-15875',
+    title: 'EN ISO 15875, plastics piping systems for hot and cold water: crosslinked polyethylene (PE-X)',
+    edition: 'standard itself not read',
+  },
+  'en-iso-21003': {
+    id: 'en-iso-21003',
+    title: 'EN ISO 21003, multilayer piping systems for hot and cold water inside buildings',
     edition: 'standard itself not read',
   },
   'asme-b36.10m': {

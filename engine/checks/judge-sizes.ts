@@ -2,6 +2,7 @@ import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { rules } from '../../tables/rules.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Network } from '../network/network.ts';
 import type { Solution } from '../network/solution.ts';
 import type { Finding } from './finding.ts';
@@ -12,7 +13,7 @@ import { isOver } from './over.ts';
 export function judgeService(network: Network): Finding[] {
   const least = citeValue(profiles[network.basis.profile].limits.minimumService);
   const run = network.runs[0]!;
-  if (nominalSizes[run.size]! >= least.printed) return [];
+  if (nominalInches(run.size) >= least.printed) return [];
   return [
     {
       code: 'service-small',
@@ -44,7 +45,7 @@ export function judgeFixtureSupplies(network: Network, solution: Solution): Find
     const run = network.runs[at]!;
     const mayBeSmaller = profile.homeRunKinds.includes(fixture.kind);
     const line = mayBeSmaller ? homeRunOf(network, inlet) : undefined;
-    const inches = line?.inches ?? nominalSizes[run.size]!;
+    const inches = line?.inches ?? nominalInches(run.size);
     if (inches < (line === undefined ? least.printed : homeRunLeastSize.printed)) {
       findings.push({
         code: 'fixture-supply-small',

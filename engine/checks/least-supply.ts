@@ -1,6 +1,6 @@
 import { citeValue, lookUp } from '../../tables/look-up.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { deviceOf } from '../network/device-of.ts';
 import type { Inlet, Network } from '../network/network.ts';
 
@@ -25,7 +25,7 @@ export function homeRunOf(network: Network, inlet: Inlet): HomeRun | undefined {
   for (let at = inlet.run; at >= 0; at = network.parent[at]!) {
     if (before >= at || after < network.subtreeEnd[at]!) return undefined;
     length += network.length[at]!;
-    inches = Math.min(inches, nominalSizes[network.runs[at]!.size]!);
+    inches = Math.min(inches, nominalInches(network.runs[at]!.size));
     if (deviceOf(network, network.parent[at]!)?.device === 'manifold') return { length, inches };
   }
   return undefined;

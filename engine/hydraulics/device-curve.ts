@@ -2,11 +2,11 @@ import { deviceCurves, manifoldCv } from '../../tables/devices/curves.ts';
 import { meterLosses } from '../../tables/devices/meters.ts';
 import { backflowLoss, reducingValveFallOff } from '../../tables/devices/sized-curves.ts';
 import { lookUp } from '../../tables/look-up.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import type { CurveTable } from '../../tables/table.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import type { Device, LossPoint } from '../job/job.ts';
 import { type Curve, curveOf } from './curve.ts';
+import { nominalInches } from './nominal-inches.ts';
 import { risingSizes } from './rising-sizes.ts';
 
 const noLoss: Curve = { flow: new Float64Array(), loss: new Float64Array(), from: 'none' };
@@ -28,7 +28,7 @@ function cvCurve(cv: number, from: Curve['from']): Curve {
 /** The curve of a size; of one that is not listed, the next smaller listed, or the smallest. */
 function bySize(curves: Readonly<Record<string, CurveTable>>, size: string): CurveTable {
   const sizes = risingSizes(curves);
-  const listed = sizes.findLast((one) => nominalSizes[one]! <= (nominalSizes[size] ?? 0)) ?? sizes[0]!;
+  const listed = sizes.findLast((one) => nominalInches(one) <= nominalInches(size)) ?? sizes[0]!;
   return curves[listed]!;
 }
 

@@ -27,6 +27,8 @@ export interface Basis {
   readonly hotTemperature: Quantity;
   /** A rounded static factor that a code prescribes, e.g. `0.433 psi/ft`; without it density x g. */
   readonly elevationFactor?: Quantity;
+  /** What fittings lose by; equivalent lengths where it is not said. What one lacks is taken from the other. */
+  readonly fittings?: 'equivalent-length' | 'loss-coefficient';
   /** Percent of developed length in place of the fittings drawn; without it the fittings are counted. */
   readonly fittingAllowancePercent?: number;
   /** Velocity limits that replace the profile's. */

@@ -1,3 +1,6 @@
+import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
+import type { MaterialId } from '../../tables/pipe/names.ts';
+import { metricSize } from '../hydraulics/nominal-inches.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import { shorten } from '../units/shorten.ts';
 import { bounds } from './bounds.ts';
@@ -31,7 +34,7 @@ const fittings = phrasesOf(fittingWords);
 /**
  * Reads a run in trade words: size, material, joint where it is not the usual one, developed length (the risen part
  * included), `up` or `down` how much of it, counted fittings, and `to FIXTURE cold` or `then DEVICE`.
- * `3/4 PEX 18' up 9' 2 ells to RAIN hot`; a bare `copper` is type L.
+ * `3/4 PEX 18' up 9' 2 ells to RAIN hot`, `20x2.8 PE-X 5.5 m up 2.7 m`; a bare `copper` is type L.
  *
  * @returns the run's fields, or one sentence that names the word it stumbled on and what was expected there
  */
@@ -67,7 +70,7 @@ export function parseRunLine(text: string, context: RunLineContext = {}): Parsed
   return {
     ok: true,
     run: {
-      size: size.value,
+      size: wholeSize(size.value, material.id),
       material: material.id,
       ...(joint === undefined ? {} : { joint: joint.id }),
       length: length.value,
@@ -79,14 +82,27 @@ export function parseRunLine(text: string, context: RunLineContext = {}): Parsed
   };
 }
 
-/** `3/4`, `3/4"`, `1-1/4`, `1 1/4`. */
+/** `3/4`, `3/4"`, `1-1/4`, `1 1/4`; `20x2.8`, `20 x 2.8`. */
 function parseSize(line: Line): Part<string> {
-  const first = textBetween(line, 0, 1).replace(/["\u2033\u201d]$/, '');
-  const second = textBetween(line, 1, 2).replace(/["\u2033\u201d]$/, '');
+  const [first, second, third] = [0, 1, 2].map((at) =>
+    textBetween(line, at, at + 1)
+      .replace(/["\u2033\u201d]$/, '')
+      .replace(/[X\u00d7]/, 'x'),
+  ) as [string, string, string];
   if (/^\d$/.test(first) && /^\d+\/\d+$/.test(second))
     return { ok: true, value: `${first}-${second}`, next: 2 };
-  if (!sizePattern.test(first)) return stumble(line, 0, 'a pipe size, such as 3/4,');
+  if (second === 'x' && metricSize(`${first}x${third}`) !== undefined)
+    return { ok: true, value: `${first}x${third}`, next: 3 };
+  if (!sizePattern.test(first)) return stumble(line, 0, 'a pipe size, such as 3/4 or 20x2.8,');
   return { ok: true, value: first, next: 1 };
+}
+
+/** Metric pipe of which a material has one wall may be named by its outside diameter alone. */
+function wholeSize(size: string, material: MaterialId): string {
+  const { rows } = pipeDimensions[material];
+  if (Object.hasOwn(rows, size)) return size;
+  const [only, ...others] = Object.keys(rows).filter((name) => `${metricSize(name)?.outside}` === size);
+  return only !== undefined && others.length === 0 ? only : size;
 }
 
 /** The longest stretch of words that reads as a length. */

@@ -13,6 +13,11 @@ export const materialWords: Words<MaterialId> = {
   pe: ['PE', 'polyethylene'],
   galvanized: ['galvanized', 'galv', 'galvanized steel'],
   pvc: ['PVC'],
+  'pe-x': ['PE-X', 'PE-X S3.2', 'PE-X S 3.2'],
+  'pe-x-s5': ['PE-X S5', 'PE-X S 5'],
+  'copper-en': ['copper EN', 'copper EN 1057', 'EN copper', 'EN 1057 copper'],
+  'copper-thin': ['thin copper', 'thin-wall copper', 'copper thin'],
+  multilayer: ['multilayer', 'multilayer pipe'],
 };
 
 export const jointWords: Words<JointId> = {
@@ -71,7 +76,7 @@ export const inletWords: Words<'cold' | 'hot'> = {
   hot: ['hot', 'hw'],
 };
 
-/** A pipe size, or that of a meter or manifold: `3/4`, `1-1/4`, `5/8x3/4`; whether the tables hold it is asked later. */
+/** A pipe size, or that of a meter or manifold: `3/4`, `1-1/4`, `20x2.8`; whether the tables hold it is asked later. */
 export const sizePattern = /^\d[\dA-Za-z./-]{0,11}$/;
 
 /** Size letters of a water hammer arrester. */

@@ -3,11 +3,12 @@ import { manifoldCv } from '../../tables/devices/curves.ts';
 import { meterLimits } from '../../tables/devices/meters.ts';
 import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
-import { nominalSizes, seldomStocked } from '../../tables/pipe/nominal-size.ts';
+import { seldomStocked } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { velocityLimit } from '../checks/judge-velocity.ts';
 import { leastSupply } from '../checks/least-supply.ts';
 import { servesSeveral } from '../demand/design-flow.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import { velocity } from '../hydraulics/velocity.ts';
 import type { RunEnd } from '../job/job.ts';
@@ -37,30 +38,30 @@ export function firstSizes(network: Network, solution: Solution, fixed: FixedSiz
   // No street pressure is promised here, so that no line of a manifold is smaller than the table's supply.
   for (const inlet of inlets) least[inlet.run] = leastSupply(network, inlet, 0);
   const service = citeValue(profile.limits.minimumService).printed;
-  const most = fixed.main === undefined ? Number.POSITIVE_INFINITY : nominalSizes[fixed.main]!;
+  const most = fixed.main === undefined ? Number.POSITIVE_INFINITY : nominalInches(fixed.main);
   const sizes = new Array<string>(size);
   for (let at = size - 1; at >= 0; at--) {
     const { material, end } = runs[at]!;
     const floor = Math.max(
       least[at]!,
       fixed.entry[at] && runs[at]!.from === 'street' ? service : 0,
-      servesSeveral(solution.ownSum[at]!, solution.largest[at]!) ? nominalSizes['1/2']! : 0,
+      servesSeveral(solution.ownSum[at]!, solution.largest[at]!) ? nominalInches('1/2') : 0,
       stubInches(end),
     );
     const cap = fixed.entry[at] ? Number.POSITIVE_INFINITY : Math.max(most, floor);
     const stocked = risingSizes(pipeDimensions[material].rows).filter((name) => !seldomStocked.has(name));
-    const allowed = stocked.filter((name) => nominalSizes[name]! <= cap);
+    const allowed = stocked.filter((name) => nominalInches(name) <= cap);
     const limit = velocityLimit(network, at).value;
     const slow = (name: string): boolean => {
       const bore = lookUp(pipeDimensions[material], name, 'bore').value;
       return velocity.compute({ Q: solution.flow[at]!, d: bore }) <= limit;
     };
-    const chosen = allowed.find((name) => nominalSizes[name]! >= floor && slow(name)) ?? allowed.at(-1)!;
+    const chosen = allowed.find((name) => nominalInches(name) >= floor && slow(name)) ?? allowed.at(-1)!;
     sizes[at] = fixed.run[at] ?? chosen;
     const above = parent[at]!;
     // An arrester or a tank carries no flow and does not speak for the pipe that it stands on.
     if (above >= 0 && solution.flow[at]! > 0)
-      least[above] = Math.max(least[above]!, nominalSizes[sizes[at]!]!);
+      least[above] = Math.max(least[above]!, nominalInches(sizes[at]!));
   }
   return sizes;
 }
@@ -69,7 +70,7 @@ export function firstSizes(network: Network, solution: Solution, fixed: FixedSiz
 function stubInches(end: RunEnd | undefined): number {
   if (end === undefined || !('device' in end)) return 0;
   if (end.device === 'arrester') return lookUp(arresterSizes, end.size, 'connection').printed;
-  return end.device === 'expansion-tank' || end.device === 'heater' ? nominalSizes['3/4']! : 0;
+  return end.device === 'expansion-tank' || end.device === 'heater' ? nominalInches('3/4') : 0;
 }
 
 /**

@@ -2,12 +2,12 @@ import { manifoldPortCv } from '../../tables/devices/curves.ts';
 import { lookUp } from '../../tables/look-up.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { type JointId, jointsOf } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { roughness as roughnessTable } from '../../tables/pipe/roughness.ts';
 import type { Cited } from '../../tables/table.ts';
 import { standardGravity, toSI } from '../../tables/units/definitions.ts';
 import { fittingLoss } from '../hydraulics/fitting-loss.ts';
 import { hazenWilliamsCoefficient } from '../hydraulics/hazen-williams.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import { velocity } from '../hydraulics/velocity.ts';
 import { type Water, waterAt } from '../hydraulics/water.ts';
@@ -115,7 +115,7 @@ export function pipeArrays(
     for (const { kind, count } of run.fittings) {
       const loss = remember(fittingValues, `${run.material} ${joint} ${run.size} ${kind}`, () => ({
         kind,
-        ...fittingLoss(run.material, joint, run.size, kind),
+        ...fittingLoss(run.material, joint, run.size, kind, basis.fittings),
       }));
       sources.fittings[at]!.push({ ...loss, count });
       if (loss.by === 'K') k += count * loss.each.value;
@@ -129,7 +129,7 @@ export function pipeArrays(
 /** The flow coefficient of a manifold's port for a line of a size; of one that is not listed, the next smaller. */
 function portLoss(size: string): Cited {
   const sizes = risingSizes(manifoldPortCv.rows);
-  const listed = sizes.findLast((one) => nominalSizes[one]! <= nominalSizes[size]!) ?? sizes[0]!;
+  const listed = sizes.findLast((one) => nominalInches(one) <= nominalInches(size)) ?? sizes[0]!;
   return lookUp(manifoldPortCv, listed, 'cv');
 }
 

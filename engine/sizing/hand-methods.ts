@@ -1,7 +1,7 @@
 import { segmentFree, segmentFreeLengths } from '../../tables/ipc-2018/segment-free.ts';
 import { lookUp } from '../../tables/look-up.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { fromSI, toSI } from '../../tables/units/definitions.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Inlet, Network } from '../network/network.ts';
 import { pathTo } from '../network/path.ts';
 import type { Solution } from '../network/solution.ts';
@@ -65,7 +65,7 @@ export const bySegmentFreeTable: Sizer = ({ network, solution, options }) => {
   const column = `${segmentFreeLengths.find((length) => length >= feet) ?? segmentFreeLengths.at(-1)!} ft`;
   const most = new Map<number, number>();
   for (const row of Object.keys(table.rows)) {
-    const inches = nominalSizes[row.split(' / ')[1]!]!;
+    const inches = nominalInches(row.split(' / ')[1]!);
     most.set(inches, Math.max(most.get(inches) ?? 0, lookUp(table, row, column).printed));
   }
   return options.map(

@@ -1,11 +1,12 @@
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { coldOnly, jointsOf, type MaterialId } from '../../tables/pipe/names.ts';
-import { nominalSizes, seldomStocked } from '../../tables/pipe/nominal-size.ts';
+import { seldomStocked } from '../../tables/pipe/nominal-size.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { highestStatic, temperatureOf } from '../checks/judge-static.ts';
 import { velocityLimit } from '../checks/judge-velocity.ts';
 import { leastSupply } from '../checks/least-supply.ts';
 import { isOver } from '../checks/over.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { pipeRating } from '../hydraulics/pipe-rating.ts';
 import { risingSizes } from '../hydraulics/rising-sizes.ts';
 import type { Run } from '../job/job.ts';
@@ -66,7 +67,7 @@ export function pipeOptions(network: Network, solution: Solution, rules: OptionR
       list.push({
         run: candidate,
         pipe: `${candidate.material} ${candidate.size}`,
-        inches: nominalSizes[candidate.size]!,
+        inches: nominalInches(candidate.size),
         cost: priced.cents,
         hours: priced.hours,
         loss: pipe + fittings,
@@ -99,7 +100,7 @@ function candidates(drawn: Run, materials: readonly MaterialId[]): Run[] {
 
 function holds(network: Network, solution: Solution, at: number, run: Run, least: number): boolean {
   if (network.hot[at] === 1 && coldOnly.has(run.material)) return false;
-  if (nominalSizes[run.size]! < least) return false;
+  if (nominalInches(run.size) < least) return false;
   const { velocity } = runLoss(network, at, run, solution.flow[at]!);
   if (isOver(velocity, velocityLimit(network, at, run.material).value)) return false;
   const rating = pipeRating(run.material, run.size, temperatureOf(network, at));

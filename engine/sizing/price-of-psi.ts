@@ -1,7 +1,7 @@
 import { meterLosses } from '../../tables/devices/meters.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { toSI } from '../../tables/units/definitions.ts';
 import { deviceCurve } from '../hydraulics/device-curve.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { largerSizes } from '../hydraulics/rising-sizes.ts';
 import type { Quantity, Run } from '../job/job.ts';
 import { runLoss } from '../network/loss-alone.ts';
@@ -42,7 +42,7 @@ export function priceOfPsi({ network, solution }: Report, inlet: Inlet, prices: 
   for (const at of path) {
     const run = network.runs[at]!;
     const own = priceRun(prices, run, run.size);
-    const next = options[at]!.find(({ inches }) => inches > nominalSizes[run.size]!);
+    const next = options[at]!.find(({ inches }) => inches > nominalInches(run.size));
     if (own.ok && next !== undefined) {
       const change = { do: 'larger-pipe', run: run.id, from: run.size, to: next.run.size } as const;
       // The options carry pipe and fittings as one loss.

@@ -1,4 +1,4 @@
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Scheme } from '../job/job.ts';
 import { rebuild } from '../network/rebuild.ts';
 import type { Report } from '../network/report.ts';
@@ -122,7 +122,7 @@ function against(
   chosen: readonly PipeOption[],
   least: StudiedSizes | undefined,
 ): { larger: number; smaller: number } {
-  const inches = new Map(least?.report.network.runs.map((run) => [run.id, nominalSizes[run.size]!]));
+  const inches = new Map(least?.report.network.runs.map((run) => [run.id, nominalInches(run.size)]));
   const apart = chosen.map((option) => option.inches - (inches.get(option.run.id) ?? option.inches));
   return { larger: apart.filter((by) => by > 0).length, smaller: apart.filter((by) => by < 0).length };
 }

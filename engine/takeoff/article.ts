@@ -30,12 +30,13 @@ export function pipeOf(run: Pick<Run, 'material' | 'joint' | 'size'>): Pipe {
   return { material: run.material, joint: jointOf(run), size: run.size };
 }
 
-/** Copper tube of every wall has one outside diameter, so that one fitting takes all. */
+/** Copper tube of every wall has one outside diameter, inch or metric, so that one fitting takes all of its series. */
 export function fitsAlike(one: Pipe, other: Pipe): boolean {
   return bodyOf(one.material) === bodyOf(other.material) && one.joint === other.joint;
 }
 
 function bodyOf(material: MaterialId): string {
+  if (material === 'copper-en' || material === 'copper-thin') return 'metric copper';
   return material.startsWith('copper-') ? 'copper' : material;
 }
 

@@ -1,7 +1,7 @@
 import { type MaterialId, materials } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { type ServiceId, services } from '../../tables/takeoff/part-kinds.ts';
 import { toSI } from '../../tables/units/definitions.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import { packPieces } from './cut-stock.ts';
 import { type Allowance, allowWaste } from './cut-stock-allowance.ts';
 import { usualStock } from './cut-stock-lengths.ts';
@@ -128,7 +128,7 @@ const materialPlace = new Map(Object.keys(materials).map((material, place) => [m
 function inOrder(one: PipeCuts, other: PipeCuts): number {
   return (
     materialPlace.get(one.material)! - materialPlace.get(other.material)! ||
-    (nominalSizes[one.size] ?? 0) - (nominalSizes[other.size] ?? 0) ||
+    nominalInches(one.size) - nominalInches(other.size) ||
     Number(one.buried) - Number(other.buried)
   );
 }

@@ -1,5 +1,5 @@
 import type { FittingKind } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Run } from '../job/job.ts';
 import type { Network } from '../network/network.ts';
 
@@ -35,7 +35,7 @@ export function straightOf(
   const through = followers.filter(
     (at) => drawn(runs[at]!, 'tee-run') > 0 && drawn(runs[at]!, 'tee-branch') === 0,
   );
-  const inches = (at: number): number => nominalSizes[runs[at]!.size] ?? 0;
+  const inches = (at: number): number => nominalInches(runs[at]!.size);
   const among = through.length > 0 ? through : followers;
   const straight = among.reduce((best, at) => (inches(at) > inches(best) ? at : best));
   // Runs without any leg are asked about for themselves.

@@ -1,7 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { joints, materials } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { partKinds, phases, services } from '../../tables/takeoff/part-kinds.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Network } from '../network/network.ts';
 import { type Article, articleKey } from './article.ts';
 import { nothing } from './money.ts';
@@ -91,7 +91,7 @@ export function articleOrder(one: Article, other: Article): number {
 
 function compareSizes(one: readonly string[], other: readonly string[]): number {
   for (let at = 0; at < Math.max(one.length, other.length); at++) {
-    const apart = (nominalSizes[one[at] ?? ''] ?? 0) - (nominalSizes[other[at] ?? ''] ?? 0);
+    const apart = nominalInches(one[at] ?? '') - nominalInches(other[at] ?? '');
     if (apart !== 0) return apart;
   }
   return 0;

@@ -1,4 +1,4 @@
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Run } from '../job/job.ts';
 
 /** Which hot pipe is insulated: what the energy code of the basis names, all of it, or none. */
@@ -12,5 +12,5 @@ export function isInsulated(
   from: number,
 ): boolean {
   if (!hot || rule === 'none') return false;
-  return rule === 'all-hot' || (nominalSizes[size] ?? 0) >= from;
+  return rule === 'all-hot' || nominalInches(size) >= from;
 }

@@ -1,3 +1,4 @@
+import { metricSize } from '../hydraulics/nominal-inches.ts';
 import { type Article, fitsAlike, type Pipe, partOf } from './article.ts';
 
 /**
@@ -9,6 +10,11 @@ export function joinOne(feed: Pipe, next: Pipe): Article | undefined {
     const { material, joint } = next;
     return { ...partOf('adapter', feed, [feed.size, next.size]), to: { material, joint } };
   }
-  if (feed.size !== next.size) return partOf('reducer', feed, [feed.size, next.size]);
+  if (!isOneTube(feed.size, next.size)) return partOf('reducer', feed, [feed.size, next.size]);
   return feed.material === next.material ? undefined : partOf('coupling', feed);
+}
+
+/** Whether two sizes have one outside diameter: the same name, or metric names that differ in the wall alone. */
+function isOneTube(one: string, other: string): boolean {
+  return one === other || (metricSize(one)?.outside ?? one) === metricSize(other)?.outside;
 }

@@ -1,6 +1,6 @@
 import { type FittingKind, fittings } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { type PartKindId, partKinds } from '../../tables/takeoff/part-kinds.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Device } from '../job/job.ts';
 import type { Article } from './article.ts';
 import { type PriceIndex, type UnitPrice, unitPrice } from './index-prices.ts';
@@ -23,7 +23,7 @@ export function articlePrice(index: PriceIndex, article: Article): UnitPrice | u
 
 /** From the price of just this article to one that holds for every part of its kind. */
 function partPrice({ parts }: PriceIndex, { kind, material, joint, sizes }: Article): UnitPrice | undefined {
-  const inches = (size: string): number => nominalSizes[size] ?? 0;
+  const inches = (size: string): number => nominalInches(size);
   const largest = sizes.reduce((best, size) => (inches(size) > inches(best) ? size : best), sizes[0] ?? '');
   const of = { kind, ...(material && { material }) };
   const joined = { ...of, ...(joint && { joint }) };

@@ -1,8 +1,8 @@
 import type { Decimal } from 'decimal.js';
 import { citeValue, hasCell, lookUp } from '../../tables/look-up.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { guidedRows, guidesUpTo, spacingRows, supportSpacing } from '../../tables/supports/spacing.ts';
 import type { Cited } from '../../tables/table.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 import type { Run } from '../job/job.ts';
 import { Exact, nothing } from './money.ts';
 import type { Counted, Piece } from './piece.ts';
@@ -22,7 +22,7 @@ export interface Supported extends Counted {
  */
 export function supports(run: Run, at: number): Supported {
   const { material, size, id } = run;
-  const inches = nominalSizes[size] ?? 0;
+  const inches = nominalInches(size);
   const row = spacingRows[material].find(({ sizesUpTo }) => inches <= sizesUpTo)?.row;
   if (row === undefined) {
     return { pieces: [], cited: [], questions: [{ code: 'no-support-spacing', run: id, material, size }] };

@@ -6,7 +6,7 @@ import {
   type MaterialId,
   materials,
 } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
+import { nominalInches } from '../hydraulics/nominal-inches.ts';
 
 interface Line {
   readonly material: MaterialId;
@@ -26,6 +26,6 @@ export function inOrder(one: Line, other: Line): number {
     materialPlace.get(one.material)! - materialPlace.get(other.material)! ||
     (jointPlace.get(one.joint ?? '') ?? 0) - (jointPlace.get(other.joint ?? '') ?? 0) ||
     (kindPlace.get(one.kind ?? '') ?? 0) - (kindPlace.get(other.kind ?? '') ?? 0) ||
-    (nominalSizes[one.size] ?? 0) - (nominalSizes[other.size] ?? 0)
+    nominalInches(one.size) - nominalInches(other.size)
   );
 }

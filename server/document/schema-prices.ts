@@ -128,7 +128,10 @@ function listedElsewhere(kind: PartKindId): boolean {
   return group === 'pipe' || group === 'device' || group === 'joint' || Object.hasOwn(fittings, kind);
 }
 
-const partSize = choiceOf(keysOf(nominalSizes), 'nominal size');
+const pipeSizes = Object.values(pipeDimensions).flatMap(({ rows }) => risingSizes(rows));
+const partSize = z
+  .enum([...keysOf(nominalSizes), ...pipeSizes], { error: 'nominal size, such as 3/4 or 20x2.8' })
+  .meta({ description: 'nominal size, such as 3/4 or 20x2.8' });
 
 const partPrice = fieldsOf({
   kind: choiceOf(partsPriced, 'kind of the part'),

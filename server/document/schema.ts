@@ -37,6 +37,9 @@ const basis = fieldsOf({
       'above zero',
     ),
   ),
+  fittings: z.exactOptional(
+    choiceOf(['equivalent-length', 'loss-coefficient'], 'what the fittings that are counted lose by'),
+  ),
   fittingAllowancePercent: z.exactOptional(
     z
       .number({ error: 'a percentage from 0 to 200' })

@@ -59,6 +59,7 @@ function writeBasis(basis: Basis): JsonObject {
     coldTemperature: typed(basis.coldTemperature),
     hotTemperature: typed(basis.hotTemperature),
     elevationFactor: typed(basis.elevationFactor),
+    fittings: basis.fittings,
     fittingAllowancePercent: basis.fittingAllowancePercent,
     velocityCold: typed(basis.velocityCold),
     velocityHot: typed(basis.velocityHot),

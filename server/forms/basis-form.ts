@@ -17,8 +17,8 @@ function schema(system: UnitSystem) {
     hotTemperature: quantity('temperature', units.temperature.unit),
     elevationFactor: optionalQuantity('pressure gradient', system === 'us' ? 'psi/ft' : 'kPa/m'),
     fittingAllowancePercent: optionalText(20)
-      .refine((value) => value === '' || (/^\d{1,3}(\.\d{1,3})?$/.test(value) && Number(value) <= 300), {
-        error: 'Give a percentage from 0 to 300, or nothing to count the fittings drawn.',
+      .refine((value) => value === '' || (/^\d{1,3}(\.\d{1,3})?$/.test(value) && Number(value) <= 200), {
+        error: 'Give a percentage from 0 to 200, or nothing to count the fittings drawn.',
       })
       .transform((value) => (value === '' ? undefined : Number(value))),
     velocityCold: optionalQuantity('velocity', units.velocity.unit),

@@ -6,6 +6,7 @@ import {
   type PriceLine,
   priceLines,
 } from '../../engine/takeoff/price-line.ts';
+import { sizeUnit } from '../../views/text/size-text.ts';
 import { csvText } from '../spreadsheet/csv-text.ts';
 import { inventedMark, type PriceColumn, priceColumns } from './price-columns.ts';
 
@@ -32,16 +33,16 @@ export function pricesCsv(book: PriceBook): string {
 function itemCells(line: PriceLine): Partial<Record<PriceColumn, string>> {
   switch (line.list) {
     case 'pipe':
-      return { item: 'pipe', material: line.price.material, size: inches(line.price.size) };
+      return { item: 'pipe', material: line.price.material, size: withUnit(line.price.size) };
     case 'fittings': {
       const { kind, material, joint, size } = line.price;
-      return { item: 'fitting', kind, material, joint, size: inches(size) };
+      return { item: 'fitting', kind, material, joint, size: withUnit(size) };
     }
     case 'devices': {
       const { price } = line;
       const { device: kind, size = '' } = price;
       // The size of another device is its name, and stands as it was typed.
-      const shown = kind === 'other' ? size : inches(size);
+      const shown = kind === 'other' ? size : withUnit(size);
       return {
         item: 'device',
         kind,
@@ -51,12 +52,12 @@ function itemCells(line: PriceLine): Partial<Record<PriceColumn, string>> {
     }
     case 'parts': {
       const { kind, material = '', joint = '', sizes = [] } = line.price;
-      return { item: 'part', kind, material, joint, size: sizes.map(inches).join(' x ') };
+      return { item: 'part', kind, material, joint, size: sizes.map(withUnit).join(' x ') };
     }
   }
 }
 
 /** With its unit, so that no spreadsheet takes 3/4 for a day; words and letters stay as they are. */
-function inches(size: string): string {
-  return /^\d/.test(size) ? `${size} in` : size;
+function withUnit(size: string): string {
+  return /^\d/.test(size) ? `${size} ${sizeUnit(size)}` : size;
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { metricSize } from '../../engine/hydraulics/nominal-inches.ts';
 import { lineUnit, type PriceLine } from '../../engine/takeoff/price-line.ts';
 import { shorten } from '../../engine/units/shorten.ts';
 import { priceEntries } from '../document/schema-prices.ts';
@@ -70,7 +71,7 @@ export function readPriceLine(cells: Cells, target: LineTarget): ReadLine {
 function readEntry(item: string, kind: string, cells: Cells): ReadLine {
   const material = cells.material.trim();
   const joint = cells.joint.trim();
-  const size = withoutInches(cells.size);
+  const size = withoutUnit(cells.size);
   const price = cells.price.trim();
   const hours = numberOf(cells.hours);
   switch (item) {
@@ -113,7 +114,7 @@ function readEntry(item: string, kind: string, cells: Cells): ReadLine {
         kind,
         ...(material === '' ? {} : { material }),
         ...(joint === '' ? {} : { joint }),
-        ...(size === '' ? {} : { sizes: size.split(/\s*x\s*/i).map(withoutInches) }),
+        ...(size === '' ? {} : { sizes: sizesIn(size) }),
         each: price,
         hours,
       };
@@ -156,8 +157,16 @@ function check<Price>(
   return refuse([...new Set(told)].join('; '));
 }
 
-function withoutInches(size: string): string {
-  return size.trim().replace(/\s*(?:in\.?|")$/, '');
+/** Sizes stand apart by ` x `, those in inches by `x` alone as well; `20x2.8` is one size. */
+function sizesIn(text: string): string[] {
+  return text
+    .split(/\s+x\s+/i)
+    .flatMap((part) => (metricSize(withoutUnit(part)) === undefined ? part.split(/x/i) : [part]))
+    .map(withoutUnit);
+}
+
+function withoutUnit(size: string): string {
+  return size.trim().replace(/\s*(?:in\.?|mm|")$/, '');
 }
 
 /** A plain decimal as its number; anything else as it came, for the schema to refuse in words. */

@@ -1,3 +1,4 @@
+import { nominalInches } from '../../engine/hydraulics/nominal-inches.ts';
 import {
   buildNetwork,
   type HandMethodId,
@@ -17,7 +18,6 @@ import {
 import { priceName } from '../../engine/takeoff/price-item.ts';
 import { priceRun } from '../../engine/takeoff/price-run.ts';
 import { materials } from '../../tables/pipe/names.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import type { ChangedRun, MethodResult, SizingFound, SizingQuestion } from '../../views/sizing.ts';
 import { curveWindow, pipeCost } from './cost-of-spare.ts';
 import { nextTurn } from './next-turn.ts';
@@ -89,7 +89,7 @@ function against(scheme: Scheme, least: Scheme): { larger: number; smaller: numb
   let larger = 0;
   let smaller = 0;
   scheme.runs.forEach(({ size }, at) => {
-    const difference = nominalSizes[size]! - nominalSizes[least.runs[at]!.size]!;
+    const difference = nominalInches(size) - nominalInches(least.runs[at]!.size);
     if (difference > 0) larger++;
     if (difference < 0) smaller++;
   });

@@ -1,6 +1,6 @@
+import { nominalInches } from '../../engine/hydraulics/nominal-inches.ts';
 import type { Job, PricedLine } from '../../engine/index.ts';
 import { articleKey } from '../../engine/takeoff/article.ts';
-import { nominalSizes } from '../../tables/pipe/nominal-size.ts';
 import { phases } from '../../tables/takeoff/part-kinds.ts';
 import type { TakeOffGroup, TakeOffGrouping, TakeOffRow } from '../../views/take-off.ts';
 import { areaText } from './area-text.ts';
@@ -52,7 +52,7 @@ function groupOf(
 
 /** A part of several sizes is listed under the largest; arresters have letters, plates and gauges no size. */
 function sizeGroup(sizes: readonly string[]): { readonly title: string; readonly place: number } {
-  const inches = (size: string): number => nominalSizes[size] ?? 0;
+  const inches = (size: string): number => nominalInches(size);
   const largest = sizes.reduce((best, size) => (inches(size) > inches(best) ? size : best), sizes[0] ?? '');
   const place = inches(largest);
   return place > 0 ? { title: `${largest} in`, place } : { title: 'Without a diameter', place: 1e6 };

@@ -5,12 +5,13 @@ import type { Packing, PackTotals, TooLong } from '../../engine/takeoff/cut-stoc
 import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
 import type { PipeAllowed, PipeBought, TakeOffPipe } from '../../views/take-off.ts';
+import { sizeUnit } from '../../views/text/size-text.ts';
 import { tapeLength } from '../../views/text/tape-length.ts';
 
 /** The cuts of one pipe for a page, in m. */
 export function pipeBought(pipe: PipeCuts, units: Job['units']): TakeOffPipe {
   const { material, size, buried, pieces, lengths, cut } = pipe;
-  const name = `${size} in ${materials[material]}${buried ? ', in the ground' : ''}`;
+  const name = `${size} ${sizeUnit(size)} ${materials[material]}${buried ? ', in the ground' : ''}`;
   const head = { name, pieces: pieces.length, lengths };
   switch (cut.is) {
     case 'packed':

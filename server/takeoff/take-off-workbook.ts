@@ -4,6 +4,7 @@ import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
 import { fromSI } from '../../tables/units/definitions.ts';
 import { questionText } from '../../views/text/question-text.ts';
+import { sizeUnit } from '../../views/text/size-text.ts';
 import type { Field } from '../spreadsheet/csv-text.ts';
 import type { Sheet } from '../spreadsheet/xlsx-file.ts';
 import { itemName } from './item-name.ts';
@@ -85,7 +86,7 @@ function boughtRows({ material, size, cut }: PipeCuts): readonly (readonly Field
   const { counts } = cut.is === 'packed' ? cut.packing.totals : cut.allowance;
   return counts.map(({ stock, count }) => [
     materials[material],
-    `${size} in`,
+    `${size} ${sizeUnit(size)}`,
     stock.form,
     feet(stock.length),
     count,
@@ -98,7 +99,7 @@ function cutRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])
   return cut.packing.sticks.flatMap(({ stock, cuts, offCut }, at) =>
     cuts.map(({ id, part, parts, length }, place) => [
       materials[material],
-      `${size} in`,
+      `${size} ${sizeUnit(size)}`,
       at + 1,
       stock.form,
       feet(stock.length),

@@ -7,6 +7,11 @@ import { pvcSchedule40 } from './astm-d1785/schedule-40.ts';
 import { peSdr9 } from './astm-d2737/sdr-9.ts';
 import { cpvcSdr11 } from './astm-d2846/sdr-11.ts';
 import { pexSdr9 } from './astm-f876/sdr-9.ts';
+import { copperEn1057 } from './en-1057/medium-wall.ts';
+import { copperEn1057Thin } from './en-1057/thin-wall.ts';
+import { pexSeries32 } from './en-iso-15875/series-3.2.ts';
+import { pexSeries5 } from './en-iso-15875/series-5.ts';
+import { multilayer } from './en-iso-21003/multilayer.ts';
 import type { MaterialId } from './names.ts';
 
 /** Rows are the nominal sizes in which a material is made. */
@@ -19,4 +24,9 @@ export const pipeDimensions: Readonly<Record<MaterialId, GridTable<string, 'outs
   pe: peSdr9,
   galvanized: steelSchedule40,
   pvc: pvcSchedule40,
+  'pe-x': pexSeries32,
+  'pe-x-s5': pexSeries5,
+  'copper-en': copperEn1057,
+  'copper-thin': copperEn1057Thin,
+  multilayer,
 };

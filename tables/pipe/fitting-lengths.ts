@@ -36,4 +36,10 @@ export const fittingLengths: {
   pe: { 'insert-brass': [peInsertStandIn, ...valves] },
   galvanized: { threaded: [steelThreadedLengths, upcThreadedLengths, ...valves] },
   pvc: { solvent: [pvcSolventLengths, ...valves] },
+  // No table of lengths was found for metric pipe: its fittings go by K.
+  'pe-x': {},
+  'pe-x-s5': {},
+  'copper-en': {},
+  'copper-thin': {},
+  multilayer: {},
 };

@@ -1,4 +1,7 @@
-/** Names of pipe, joints and fittings that a job may use: our keys, with the words that a reader sees. */
+/**
+ * Names of pipe, joints and fittings that a job may use: our keys, with the words that a reader sees. Inch pipe first;
+ * metric pipe is named by outside diameter and wall, as `20x2.8`.
+ */
 
 export const materials = {
   pex: 'PEX SDR-9',
@@ -9,6 +12,11 @@ export const materials = {
   pe: 'PE service tube SDR-9',
   galvanized: 'galvanized steel schedule 40',
   pvc: 'PVC schedule 40',
+  'pe-x': 'PE-X S 3.2 (EN ISO 15875)',
+  'pe-x-s5': 'PE-X S 5 (EN ISO 15875)',
+  'copper-en': 'copper EN 1057',
+  'copper-thin': 'thin-wall copper EN 1057',
+  multilayer: 'multilayer PE-X/Al/PE',
 } as const;
 export type MaterialId = keyof typeof materials;
 
@@ -32,6 +40,11 @@ export const jointsOf = {
   pe: ['insert-brass'],
   galvanized: ['threaded'],
   pvc: ['solvent'],
+  'pe-x': ['insert-brass', 'insert-polymer', 'expansion'],
+  'pe-x-s5': ['insert-brass', 'insert-polymer', 'expansion'],
+  'copper-en': ['solder'],
+  'copper-thin': ['solder'],
+  multilayer: ['insert-brass', 'insert-polymer'],
 } as const satisfies Record<MaterialId, readonly JointId[]>;
 
 export const fittings = {

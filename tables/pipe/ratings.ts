@@ -1,8 +1,8 @@
 import { sources } from '../sources.ts';
-import type { CurveTable } from '../table.ts';
+import type { CurveTable, Source } from '../table.ts';
 import type { MaterialId } from './names.ts';
 
-/** Rated pressure by water temperature, for nominal sizes up to `sizesUpTo` inches; below the first point it holds. */
+/** Rated pressure by water temperature, for nominal sizes up to `sizesUpTo` inches (metric ones by their bore); below the first point it holds. */
 export interface SizedRating {
   readonly sizesUpTo: number;
   readonly curve: CurveTable;
@@ -129,6 +129,83 @@ const galvanized: CurveTable = {
   ],
 };
 
+type MetricPoints = readonly (readonly [celsius: number, bar: number])[];
+
+/** Not one of these was read in print. */
+const recalled = (
+  id: string,
+  of: string,
+  source: Source,
+  points: MetricPoints,
+  note: string,
+): CurveTable => ({
+  kind: 'curve',
+  id: `rating-${id}`,
+  title: `Rated pressure of ${of}`,
+  source,
+  at,
+  verified: 'memory',
+  note,
+  x: 'C',
+  y: 'bar',
+  points,
+});
+
+const solderMetric = (sizes: string, bars: readonly [number, number, number]): CurveTable =>
+  recalled(
+    `solder-${sizes.replaceAll(' ', '-')}-mm`,
+    `soldered joints in copper tube, ${sizes} mm`,
+    sources['en-1254-1'],
+    [
+      [30, bars[0]],
+      [65, bars[1]],
+      [110, bars[2]],
+    ],
+    'Of capillary fittings; the joint governs drawn tube.',
+  );
+
+const copperMetric: readonly SizedRating[] = [
+  { sizesUpTo: 1.3, curve: solderMetric('up to 28', [25, 25, 16]) },
+  { sizesUpTo: 2.5, curve: solderMetric('35 to 54', [25, 16, 10]) },
+  { sizesUpTo: 4, curve: solderMetric('over 54', [16, 16, 10]) },
+];
+
+const designLife =
+  'The class of 70 C of its standard, for fifty years with shares of time at each temperature. Above 70 C no figure is recalled.';
+
+const pexS32 = recalled(
+  'pe-x-s-3.2',
+  'PE-X series S 3.2',
+  sources['en-iso-15875'],
+  [
+    [20, 20],
+    [70, 10],
+  ],
+  designLife,
+);
+
+const pexS5 = recalled(
+  'pe-x-s-5',
+  'PE-X series S 5',
+  sources['en-iso-15875'],
+  [
+    [20, 12.5],
+    [70, 6],
+  ],
+  designLife,
+);
+
+const multilayer = recalled(
+  'multilayer',
+  'multilayer pipe PE-X/Al/PE',
+  sources['en-iso-21003'],
+  [
+    [20, 20],
+    [70, 10],
+  ],
+  designLife,
+);
+
 const pvcFactors =
   'times the factors 0.88, 0.75, 0.62, 0.51, 0.40, 0.31 and 0.22 from 80 to 140 F. Cold water only.';
 
@@ -146,6 +223,11 @@ const pvc = (sizes: string, governing: string, points: Points): CurveTable => ({
 });
 
 export const pressureRatings: { readonly [material in MaterialId]: readonly SizedRating[] } = {
+  'pe-x': [{ sizesUpTo: 4, curve: pexS32 }],
+  'pe-x-s5': [{ sizesUpTo: 4, curve: pexS5 }],
+  'copper-en': copperMetric,
+  'copper-thin': copperMetric,
+  multilayer: [{ sizesUpTo: 4, curve: multilayer }],
   pex: [{ sizesUpTo: 3, curve: pex }],
   'copper-k': copper,
   'copper-l': copper,

@@ -12,6 +12,13 @@ const copper = {
     'Darcy-Weisbach in small tube at 60 F.',
 } as const;
 
+/** Of metric plastic pipe; European practice computes by roughness, so that a C is only carried over. */
+const europeanPlastic = {
+  values: { c: 150, roughness: 0.007 },
+  verified: 'memory',
+  note: '0.007 mm is recalled as what DIN 1988-300 prescribes for PE-X and multilayer pipe; C = 150 as for PEX.',
+} as const;
+
 /** `c` for Hazen-Williams, `roughness` absolute, for Colebrook-White. New, clean pipe. */
 export const roughness: GridTable<MaterialId, 'c' | 'roughness'> = {
   kind: 'grid',
@@ -51,5 +58,10 @@ export const roughness: GridTable<MaterialId, 'c' | 'roughness'> = {
       note: 'New pipe; 100 is usual for aged pipe.',
     },
     pvc: { values: { c: 150, roughness: 0.0021 }, note: 'Roughness printed as 7e-6 ft.' },
+    'pe-x': europeanPlastic,
+    'pe-x-s5': europeanPlastic,
+    'copper-en': copper,
+    'copper-thin': copper,
+    multilayer: europeanPlastic,
   },
 };

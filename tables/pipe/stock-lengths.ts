@@ -5,7 +5,7 @@ import type { MaterialId } from './names.ts';
 type Column = 'length' | 'from' | 'to';
 type StockTable = GridTable<string, Column>;
 
-/** Rows are named `stick` or `coil` and the length; `from` and `to` are the nominal sizes that are sold so. */
+/** Rows are named `stick` or `coil` and the length; `from` and `to` are the sizes that are sold so, nominal or outside. */
 const columns = { length: 'ft', from: 'in', to: 'in' } as const;
 const at = { checkedOn: '2026-11-25' } as const;
 
@@ -37,6 +37,21 @@ const remembered = (
   columns,
   rows,
 });
+
+const metricColumns = { length: 'm', from: 'mm', to: 'mm' } as const;
+
+/** Metric pipe, by outside diameter. */
+const metric = (material: MaterialId, title: string, rows: StockTable['rows']): StockTable => ({
+  ...remembered(material, title, rows),
+  columns: metricColumns,
+});
+
+const plasticStock: StockTable['rows'] = {
+  'stick 5': row(5, 16, 63),
+  'coil 25': row(25, 32, 32),
+  'coil 50': row(50, 16, 32),
+  'coil 100': row(100, 16, 25),
+};
 
 /**
  * Sticks and coils in which each material is usually sold. Most are from memory, and a supply house keeps what it
@@ -116,4 +131,16 @@ export const stockLengths: Readonly<Record<MaterialId, StockTable>> = {
   }),
   galvanized: remembered('galvanized', 'galvanized steel pipe', { 'stick 21': row(21, 0.5, 4) }),
   pvc: remembered('pvc', 'PVC', { 'stick 10': row(10, 0.5, 4), 'stick 20': row(20, 0.5, 4) }),
+  'pe-x': metric('pe-x', 'PE-X S 3.2', plasticStock),
+  'pe-x-s5': metric('pe-x-s5', 'PE-X S 5', plasticStock),
+  'copper-en': metric('copper-en', 'copper tube EN 1057', {
+    'stick 5': row(5, 12, 54),
+    'coil 25': row(25, 18, 22),
+    'coil 50': row(50, 12, 15),
+  }),
+  'copper-thin': metric('copper-thin', 'thin-wall copper tube EN 1057', {
+    'stick 3': row(3, 15, 76.1),
+    'stick 6': row(6, 15, 76.1),
+  }),
+  multilayer: metric('multilayer', 'multilayer pipe', plasticStock),
 };

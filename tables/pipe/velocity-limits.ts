@@ -33,5 +33,10 @@ export const velocityLimits: GridTable<MaterialId, 'cold' | 'hot'> = {
       values: { cold: 8, hot: 8 },
       note: 'An engineering manual asks for 5 ft/s in closed-end PVC and CPVC systems. Cold water only.',
     },
+    'pe-x': { values: { cold: 8, hot: 8 } },
+    'pe-x-s5': { values: { cold: 8, hot: 8 } },
+    'copper-en': { values: { cold: 8, hot: 5 } },
+    'copper-thin': { values: { cold: 8, hot: 5 } },
+    multilayer: { values: { cold: 8, hot: 8 } },
   },
 };

@@ -44,6 +44,11 @@ const copper = [
   { sizesUpTo: 4, row: 'copper-large' },
 ] as const;
 
+const pex = [
+  { sizesUpTo: 1, row: 'pex-small' },
+  { sizesUpTo: 4, row: 'pex-large' },
+] as const;
+
 /** Rows that carry the note on guides. */
 export const guidedRows: ReadonlySet<SpacingRow> = new Set<SpacingRow>([
   'pex-small',
@@ -65,14 +70,14 @@ export const guidesUpTo: ValueTable = {
   printed: 2,
 };
 
-/** The rows of a material with the largest nominal size of each, in inches; none where the table has no row. */
+/**
+ * The rows of a material with the largest nominal size of each, in inches (metric pipe by its bore); none where the
+ * table has no row. No European table of spacing was read: metric pipe takes the rows of its like.
+ */
 export const spacingRows: {
   readonly [material in MaterialId]: readonly { readonly sizesUpTo: number; readonly row: SpacingRow }[];
 } = {
-  pex: [
-    { sizesUpTo: 1, row: 'pex-small' },
-    { sizesUpTo: 4, row: 'pex-large' },
-  ],
+  pex,
   'copper-k': copper,
   'copper-l': copper,
   'copper-m': copper,
@@ -83,4 +88,9 @@ export const spacingRows: {
   pe: [],
   galvanized: [{ sizesUpTo: 4, row: 'steel' }],
   pvc: [{ sizesUpTo: 4, row: 'pvc' }],
+  'pe-x': pex,
+  'pe-x-s5': pex,
+  'copper-en': copper,
+  'copper-thin': copper,
+  multilayer: pex,
 };

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { risingSizes } from '../../engine/hydraulics/rising-sizes.ts';
 import type {
   Basis,
   Device,
@@ -12,6 +13,7 @@ import type {
   Supply,
 } from '../../engine/job/job.ts';
 import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
+import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { jointsOf, materials } from '../../tables/pipe/names.ts';
 import { profiles } from '../../tables/profiles.ts';
 import {
@@ -37,6 +39,7 @@ const arbitraryBasis: fc.Arbitrary<Basis> = withOptional(
   },
   {
     elevationFactor: arbitraryGradient,
+    fittings: fc.constantFrom('equivalent-length' as const, 'loss-coefficient' as const),
     fittingAllowancePercent: fc.integer({ min: 0, max: 200 }),
     velocityCold: arbitraryVelocity,
     velocityHot: arbitraryVelocity,
@@ -104,14 +107,17 @@ const drawnPlaces = fc.record({
   risers: fc.array(fc.record({ x: arbitraryHeight, y: arbitraryHeight }), { maxLength: 3 }),
 });
 
-/** Sizes in which every material is made. */
-const sizes = ['3/4', '1', '1-1/4'];
+/** Every inch material is made in three sizes; of metric ones, the second to the fourth. */
+const pipes = keysOf(materials).flatMap((material) => {
+  const { rows } = pipeDimensions[material];
+  const sizes = Object.hasOwn(rows, '3/4') ? ['3/4', '1', '1-1/4'] : risingSizes(rows).slice(1, 4);
+  return sizes.map((size) => ({ material, size }));
+});
 
 /** What a run is, its place in the tree aside; it rises no more than it is long. */
 const pipe = fc
   .record({
-    size: fc.constantFrom(...sizes),
-    material: fc.constantFrom(...keysOf(materials)),
+    pipe: fc.constantFrom(...pipes),
     jointAt: fc.option(place, { nil: undefined }),
     length: decimalText(1, 80),
     unit: fc.constantFrom(' ft', "'", ' m'),
@@ -123,7 +129,8 @@ const pipe = fc
     ),
     note: fc.option(arbitraryName, { nil: undefined }),
   })
-  .map(({ jointAt, length, unit, rise, note, ...run }): Omit<Run, 'id' | 'from'> => {
+  .map(({ pipe, jointAt, length, unit, rise, note, fittings }): Omit<Run, 'id' | 'from'> => {
+    const run = { ...pipe, fittings };
     const joints = jointsOf[run.material];
     const risen = rise && ((Number(length) * rise.share) / 100).toFixed(1);
     const riseText =

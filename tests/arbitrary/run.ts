@@ -55,7 +55,7 @@ export const arbitraryCurve: fc.Arbitrary<LossPoint[]> = fc
   )
   .filter((points) => points.length > 1 || points[0]!.flow.si > 0);
 
-const size = fc.constantFrom('1/2', '3/4', '1', '1-1/4', '5/8x3/4', '2-1/2');
+const size = fc.constantFrom('1/2', '3/4', '1', '1-1/4', '5/8x3/4', '2-1/2', '20x2.8');
 const curve = { curve: arbitraryCurve };
 
 export const arbitraryDevice: fc.Arbitrary<Device> = fc.oneof(

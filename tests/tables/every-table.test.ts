@@ -59,11 +59,11 @@ describe('every curve', () => {
   });
 
   it('never falls where it is a demand or a loss, never rises where it is a rating', () => {
-    const judged = curves.filter(({ x, y }) => y === 'gpm' || x === 'gpm' || y === 'psi');
+    const judged = curves.filter(({ x, y }) => y === 'gpm' || x === 'gpm' || y === 'psi' || y === 'bar');
     expect(judged.length).toBeGreaterThanOrEqual(28);
     for (const { id, x, points } of judged) {
       const y = points.map(([, value]) => value);
-      const order = [...y].sort((a, b) => (x === 'F' ? b - a : a - b));
+      const order = [...y].sort((a, b) => (x === 'F' || x === 'C' ? b - a : a - b));
       expect(y, id).toEqual(order);
     }
   });

@@ -53,7 +53,7 @@ export function RunEditFields(props: {
         refused={refused}
         required
       />
-      <TextField form={form} name="size" label="Size, in." value={run.size} refused={refused} required />
+      <TextField form={form} name="size" label="Size" value={run.size} refused={refused} required />
       <SelectField
         form={form}
         name="material"

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../engine/job/job.ts';
 import type { Defect } from '../../engine/network/defect.ts';
 import { figureWithUnit } from './figure.ts';
+import { sizeText } from './size-text.ts';
 
 /** One defect of a document in a sentence: which part, what came, what was expected. */
 export function defectText(defect: Defect, system: UnitSystem): string {
@@ -29,9 +30,9 @@ export function defectText(defect: Defect, system: UnitSystem): string {
     case 'loop':
       return `Runs ${list(defect.runs)} feed each other in a ring; every run has to lead back to the street.`;
     case 'unknown-size':
-      return `Run ${defect.run}: there is no ${defect.size} in. ${defect.material} on file; sizes are ${list(defect.sizes)}.`;
+      return `Run ${defect.run}: there is no ${sizeText(defect.size)} ${defect.material} on file; sizes are ${list(defect.sizes)}.`;
     case 'unknown-device-size':
-      return `Run ${defect.run}: there is no ${defect.size} in. ${defect.device} on file; sizes are ${list(defect.sizes)}.`;
+      return `Run ${defect.run}: there is no ${sizeText(defect.size)} ${defect.device} on file; sizes are ${list(defect.sizes)}.`;
     case 'joint-mismatch':
       return `Run ${defect.run}: ${defect.material} is not joined by ${defect.joint}; it may be ${list(defect.joints)}.`;
     case 'rise-over-length':

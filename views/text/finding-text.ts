@@ -4,6 +4,7 @@ import { materials } from '../../tables/pipe/names.ts';
 import type { Shown } from '../../tables/units/display.ts';
 import { citedText, provenanceText } from './citation-text.ts';
 import { figuresApart, figureWithUnit, fixed } from './figure.ts';
+import { sizeText } from './size-text.ts';
 
 /** One finding in words: what and where, what would mend it, and the rule's source. */
 export interface FindingText {
@@ -31,11 +32,11 @@ function sourceText(source: Finding['source']): string {
 function mendText(mend: Mend, system: UnitSystem): string {
   switch (mend.do) {
     case 'larger-pipe':
-      return `Run ${mend.run} in ${mend.size} in. would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+      return `Run ${mend.run} in ${sizeText(mend.size)} would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
     case 'larger-meter':
-      return `A ${mend.size} in. meter on run ${mend.run} would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
+      return `A ${sizeText(mend.size)} meter on run ${mend.run} would gain ${figureWithUnit(mend.gain, 'pressure', system)}, ${enough(mend.mends)}.`;
     case 'slower-pipe':
-      return `In ${mend.size} in. the water in run ${mend.run} moves at ${figureWithUnit(mend.velocity, 'velocity', system)}.`;
+      return `In ${sizeText(mend.size)} the water in run ${mend.run} moves at ${figureWithUnit(mend.velocity, 'velocity', system)}.`;
     case 'lower-setting':
       return `Set the reducing valve on run ${mend.run} to ${figureWithUnit(mend.set, 'pressure', system)} or lower.`;
     case 'raise-setting':
@@ -115,18 +116,18 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     }
     case 'service-small':
       return {
-        what: `The service, run ${finding.run}, is ${finding.size} in.; it may not be smaller than ${finding.least} in.`,
-        tryThis: `Make run ${finding.run} ${finding.least} in. or larger.`,
+        what: `The service, run ${finding.run}, is ${sizeText(finding.size)}; it may not be smaller than ${sizeText(finding.least)}`,
+        tryThis: `Make run ${finding.run} ${sizeText(finding.least)} or larger.`,
       };
     case 'fixture-supply-small':
       return {
-        what: `Run ${finding.run} to ${fixtureName(job, finding.fixture)} is ${finding.size} in.; the least supply for this fixture is ${finding.least} in.`,
-        tryThis: `Make run ${finding.run} ${finding.least} in. or larger.`,
+        what: `Run ${finding.run} to ${fixtureName(job, finding.fixture)} is ${sizeText(finding.size)}; the least supply for this fixture is ${sizeText(finding.least)}`,
+        tryThis: `Make run ${finding.run} ${sizeText(finding.least)} or larger.`,
       };
     case 'manifold-over-capacity': {
       const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The ${finding.size} in. manifold at the end of run ${finding.run} would carry ${value}; it is good for ${limit}.`,
+        what: `The ${sizeText(finding.size)} manifold at the end of run ${finding.run} would carry ${value}; it is good for ${limit}.`,
         tryThis: 'Take a larger manifold, or split the fixtures over two.',
       };
     }
@@ -152,7 +153,7 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
     case 'meter-over-maximum': {
       const [value, limit] = apart(finding.flow, finding.limit, 'flow');
       return {
-        what: `The ${finding.size} in. meter on run ${finding.run} would carry ${value}; its safe maximum is ${limit}.`,
+        what: `The ${sizeText(finding.size)} meter on run ${finding.run} would carry ${value}; its safe maximum is ${limit}.`,
         tryThis: 'Take the next larger meter.',
       };
     }

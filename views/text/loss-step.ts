@@ -1,5 +1,6 @@
 import type { Run } from '../../engine/job/job.ts';
 import { type MaterialId, materials } from '../../tables/pipe/names.ts';
+import { sizeText } from './size-text.ts';
 
 /** What stands at the end of a run, in a few words; empty where it is only pipe. */
 export function endWords(run: Run): string {
@@ -8,7 +9,7 @@ export function endWords(run: Run): string {
   if ('fixture' in end) return `${end.fixture} ${end.inlet}`;
   switch (end.device) {
     case 'meter':
-      return `${end.size} in. meter`;
+      return `${sizeText(end.size)} meter`;
     case 'reducing-valve':
       return 'reducing valve';
     case 'backflow':
@@ -16,7 +17,7 @@ export function endWords(run: Run): string {
     case 'heater':
       return `${end.type} heater`;
     case 'manifold':
-      return `${end.size} in. manifold`;
+      return `${sizeText(end.size)} manifold`;
     case 'mixing-valve':
       return 'mixing valve';
     case 'expansion-tank':
@@ -57,7 +58,7 @@ export function endWord({ end }: Run): string {
 /** Size and material of a run, as read. */
 export function pipeWords(run: Run): string {
   const material: MaterialId = run.material;
-  return `${run.size} in. ${materials[material]}`;
+  return `${sizeText(run.size)} ${materials[material]}`;
 }
 
 /** What one line of the ledger takes pressure for. */

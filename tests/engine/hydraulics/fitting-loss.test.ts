@@ -27,4 +27,26 @@ describe('fittingLoss', () => {
     expect(by).toBe('K');
     expect(each.value).toBe(10);
   });
+
+  /** The threaded ell of the reference page, 1.5, in place of the code's 2 ft. */
+  it('takes the K of the kind where the basis counts by loss coefficient', () => {
+    const { by, each } = fittingLoss('copper-l', 'solder', '3/4', 'ell', 'loss-coefficient');
+    expect(by).toBe('K');
+    expect(each.value).toBe(1.5);
+  });
+
+  /** Insert fittings narrow the way: 3.8 for the 3/4 in brass ell. */
+  it('takes the K of the joint where it has its own', () => {
+    expect(fittingLoss('pex', 'insert-brass', '3/4', 'ell', 'loss-coefficient').each.value).toBe(3.8);
+    expect(fittingLoss('pex', 'insert-brass', '3/4', 'ball-valve', 'loss-coefficient').each.value).toBe(0.1);
+  });
+
+  /** No lengths are on file for metric pipe; 25x3.5 has a bore between those of 3/4 and 1 in. */
+  it('takes K for metric pipe, of the next smaller size', () => {
+    expect(fittingLoss('pe-x', 'insert-brass', '25x3.5', 'ell')).toMatchObject({
+      by: 'K',
+      each: { value: 3.8 },
+    });
+    expect(fittingLoss('copper-en', 'solder', '15x1', 'ell').each.value).toBe(1.5);
+  });
 });

@@ -20,6 +20,26 @@ function problem(line: string): string {
   return result.problem;
 }
 
+describe('metric pipe', () => {
+  it.each([
+    ['20x2.8 PE-X 5.5 m up 2.7 m 2 ells', '20x2.8', 'pe-x'],
+    ['20 x 2.8 PE-X 5.5 m', '20x2.8', 'pe-x'],
+    ['20\u00d72.8 pe-x 5.5 m', '20x2.8', 'pe-x'],
+    ['20 PE-X S5 5.5 m', '20x1.9', 'pe-x-s5'],
+    ['15x1 copper EN 4 m', '15x1', 'copper-en'],
+    ['15 copper EN 1057 4 m', '15x1', 'copper-en'],
+    ['22 thin copper 4 m', '22x0.9', 'copper-thin'],
+    ['26 multilayer 12 ft', '26x3', 'multilayer'],
+  ])('%s', (line, size, material) => {
+    expect(parseRunLine(line)).toMatchObject({ ok: true, run: { size, material } });
+  });
+
+  it('keeps a size that the material lacks, for the check of sizes to name', () => {
+    expect(parseRunLine('21 PE-X 5 m')).toMatchObject({ ok: true, run: { size: '21' } });
+    expect(parseRunLine('20 PEX 5 m')).toMatchObject({ ok: true, run: { size: '20' } });
+  });
+});
+
 describe('parseRunLine', () => {
   it.each<[string, RunFields]>([
     [

@@ -8,6 +8,7 @@ import type { TakeOffLine } from '../../../engine/takeoff/take-off.ts';
 import { takeOff } from '../../../engine/takeoff/take-off-network.ts';
 import type { FixtureKind } from '../../../tables/fixtures/kinds.ts';
 import { fixtureKinds } from '../../../tables/fixtures/kinds.ts';
+import { jointsOf } from '../../../tables/pipe/names.ts';
 import { partKinds } from '../../../tables/takeoff/part-kinds.ts';
 import { arbitraryHouse, houseAndShuffle } from '../../arbitrary/house.ts';
 import { arbitraryJob } from '../../arbitrary/job.ts';
@@ -29,9 +30,9 @@ const deviceOf = (run: Run) => (run.end !== undefined && 'device' in run.end ? r
 
 /** What fits on one pipe as on the other: tube of one outside diameter, and one way of joining. */
 const body = (run: Run): string => {
-  const material = run.material.startsWith('copper') ? 'copper' : run.material;
-  const usual = material === 'pex' ? 'insert-brass' : 'the only one';
-  return `${material} ${material === 'pex' ? (run.joint ?? usual) : usual}`;
+  const metric = run.material === 'copper-en' || run.material === 'copper-thin';
+  const material = run.material.startsWith('copper') ? `${metric ? 'metric ' : ''}copper` : run.material;
+  return `${material} ${run.joint ?? jointsOf[run.material][0]}`;
 };
 
 /**

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { metricSize, nominalInches } from '../../../engine/hydraulics/nominal-inches.ts';
+import { risingSizes } from '../../../engine/hydraulics/rising-sizes.ts';
 import { pipeDimensions } from '../../../tables/pipe/dimensions.ts';
 import { type MaterialId, materials } from '../../../tables/pipe/names.ts';
-import { nominalSizes } from '../../../tables/pipe/nominal-size.ts';
 import { cell, readCsv } from '../second-reading/read-csv.ts';
 
 const all = Object.entries(pipeDimensions);
@@ -22,14 +23,19 @@ describe('pipe dimensions', () => {
       pe: 5,
       galvanized: 9,
       pvc: 9,
+      'pe-x': 7,
+      'pe-x-s5': 7,
+      'copper-en': 8,
+      'copper-thin': 8,
+      multilayer: 8,
     });
   });
 
   it('have complete rows under known nominal sizes, wider with each size', () => {
     for (const [id, { rows }] of all) {
-      const sizes = Object.keys(rows).sort((a, b) => nominalSizes[a]! - nominalSizes[b]!);
+      const sizes = risingSizes(rows);
       for (const size of sizes) {
-        expect(nominalSizes[size], `${id}, ${size}`).toBeDefined();
+        expect(nominalInches(size), `${id}, ${size}`).toBeGreaterThan(0);
         const { outside, wall, bore } = rows[size]!.values;
         expect(wall, `${id}, ${size}`).toBeGreaterThan(0);
         expect(bore, `${id}, ${size}`).toBeLessThan(outside!);
@@ -163,5 +169,48 @@ describe('pipe dimensions against a second reading', () => {
       const ounces = (Math.PI / 4) * bore ** 2 * (12 / 231) * 128;
       expect(Math.abs(ounces / cell(row, column)! - 1), row.nominal).toBeLessThan(within);
     }
+  });
+
+  it.each([
+    ['copper-en', 'EN1057_Cu'],
+    ['copper-thin', 'EN1057_TableX'],
+    ['pe-x', 'ISO15875_PEX_S3.2'],
+    ['pe-x-s5', 'ISO15875_PEX_S5'],
+  ] as const)('%s', (material, series) => {
+    const read = readCsv('metric-pipe.csv').filter((row) => row.series === series);
+    compare(
+      material,
+      read.map((row) => [
+        `${row.outside_mm}x${row.wall_mm}`,
+        cell(row, 'outside_mm'),
+        cell(row, 'wall_mm'),
+        cell(row, 'bore_mm'),
+      ]),
+      0,
+    );
+  });
+
+  it('metric pipe is named by its outside diameter and wall, and what they leave is its bore', () => {
+    const metric = all.filter(([, { columns }]) => columns.bore === 'mm');
+    expect(metric.map(([id]) => id)).toEqual(['pe-x', 'pe-x-s5', 'copper-en', 'copper-thin', 'multilayer']);
+    for (const [id, { rows }] of metric) {
+      for (const [size, { values }] of Object.entries(rows)) {
+        expect(metricSize(size), `${id}, ${size}`).toEqual({ outside: values.outside, wall: values.wall });
+        expect(values.bore, `${id}, ${size}`).toBeCloseTo(values.outside! - 2 * values.wall!, 9);
+      }
+    }
+  });
+
+  /** Content in l/m printed by a maker of EN 1057 tube. */
+  it.each([
+    ['15x1', 0.133],
+    ['18x1', 0.201],
+    ['22x1', 0.314],
+    ['28x1.5', 0.491],
+    ['35x1.5', 0.804],
+    ['54x2', 1.963],
+  ])('copper %s holds %d litres a metre', (size, litres) => {
+    const bore = pipeDimensions['copper-en'].rows[size]!.values.bore!;
+    expect(Math.abs((Math.PI / 4) * (bore / 100) ** 2 * 10 - litres)).toBeLessThanOrEqual(0.0005);
   });
 });

@@ -29,7 +29,13 @@ import { nominalSizes } from '../../../tables/pipe/nominal-size.ts';
 import { type CsvRow, cell, readCsv } from '../second-reading/read-csv.ts';
 
 describe('fitting lengths', () => {
-  it.each(Object.keys(materials) as MaterialId[])(
+  const metric: readonly MaterialId[] = ['pe-x', 'pe-x-s5', 'copper-en', 'copper-thin', 'multilayer'];
+
+  it('are not on file for metric pipe, whose fittings go by K', () => {
+    for (const material of metric) expect(fittingLengths[material]).toEqual({});
+  });
+
+  it.each((Object.keys(materials) as MaterialId[]).filter((one) => !metric.includes(one)))(
     'stand for every joint of %s, and for no other',
     (material) => {
       const joints = fittingLengths[material];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { nominalInches } from '../../../engine/hydraulics/nominal-inches.ts';
 import { pipeDimensions } from '../../../tables/pipe/dimensions.ts';
 import { type MaterialId, materials } from '../../../tables/pipe/names.ts';
-import { nominalSizes } from '../../../tables/pipe/nominal-size.ts';
 import { pressureRatings } from '../../../tables/pipe/ratings.ts';
 
 const ids = Object.keys(materials) as MaterialId[];
@@ -12,9 +12,7 @@ describe('pressure ratings', () => {
   it.each(ids)('reach every size of %s, in rising order', (material) => {
     const reach = pressureRatings[material].map(({ sizesUpTo }) => sizesUpTo);
     expect(reach).toEqual([...reach].sort((a, b) => a - b));
-    const largest = Math.max(
-      ...Object.keys(pipeDimensions[material].rows).map((size) => nominalSizes[size]!),
-    );
+    const largest = Math.max(...Object.keys(pipeDimensions[material].rows).map(nominalInches));
     expect(reach.at(-1)).toBeGreaterThanOrEqual(largest);
   });
 

@@ -13,6 +13,12 @@ const read: Record<MaterialId, { c: readonly [number, number]; feet: readonly [n
   pe: { c: [140, 150], feet: [0.000005, 0.000005] },
   galvanized: { c: [100, 120], feet: [0.00049, 0.0005] },
   pvc: { c: [150, 150], feet: [0.000005, 0.000007] },
+  // 0.0005 to 0.007 mm is what the second reading recalls of PE-X, 0.007 mm of multilayer pipe.
+  'pe-x': { c: [140, 150], feet: [0.0000016, 0.000023] },
+  'pe-x-s5': { c: [140, 150], feet: [0.0000016, 0.000023] },
+  'copper-en': { c: [130, 150], feet: [0.000005, 0.000005] },
+  'copper-thin': { c: [130, 150], feet: [0.000005, 0.000005] },
+  multilayer: { c: [150, 150], feet: [0.0000229, 0.000023] },
 };
 
 describe('roughness', () => {

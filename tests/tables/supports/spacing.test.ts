@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { nominalInches } from '../../../engine/hydraulics/nominal-inches.ts';
 import { pipeDimensions } from '../../../tables/pipe/dimensions.ts';
 import { materials } from '../../../tables/pipe/names.ts';
-import { nominalSizes } from '../../../tables/pipe/nominal-size.ts';
 import { insulatedFrom } from '../../../tables/supports/insulation.ts';
 import { spacingRows, supportSpacing } from '../../../tables/supports/spacing.ts';
 import { keysOf } from '../../arbitrary/run.ts';
@@ -36,7 +36,7 @@ describe('support spacing', () => {
   it('has a row for every size of every material but service tube', () => {
     for (const material of keysOf(materials)) {
       const bare = keysOf(pipeDimensions[material].rows).filter(
-        (size) => !spacingRows[material].some(({ sizesUpTo }) => nominalSizes[size]! <= sizesUpTo),
+        (size) => !spacingRows[material].some(({ sizesUpTo }) => nominalInches(size) <= sizesUpTo),
       );
       expect(bare.length === 0, material).toBe(material !== 'pe');
     }
