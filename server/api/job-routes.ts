@@ -108,8 +108,10 @@ export function jobRoutes(context: AppContext): ApiRoute[] {
         }
         const read = await readJob(bodyBytes(request));
         if (!read.ok) return sendProblems(reply, 422, read.problems);
-        const expected = seen === etagOf(before.revision) ? before.revision : 0;
-        const saved = await saveEdit(store, jobs, before, expected, { ok: true, job: read.job }, now());
+        const saved =
+          seen === etagOf(before.revision)
+            ? await saveEdit(store, jobs, before, { ok: true, job: read.job }, now())
+            : ({ ok: false, why: 'clash' } as const);
         if (saved.ok) {
           const { id, revision, job } = saved.open;
           const kept: KeptJob = { id, name: job.name, revision };

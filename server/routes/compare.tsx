@@ -21,7 +21,7 @@ import { sendHtml } from '../http/html.ts';
 import { compareJob } from '../schemes/compare-job.ts';
 import { sizeAtLeastCost } from '../schemes/size-at-least-cost.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
-import { changeJob, clashText } from './change-job.ts';
+import { changeJob } from './change-job.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
 import { type Query, queryText } from './query-text.ts';
@@ -82,7 +82,7 @@ export function registerCompare(app: FastifyInstance, context: AppContext): void
       const query = show === '' ? '' : `?show=${encodeURIComponent(show)}`;
       return reply.redirect(`/jobs/${encodeURIComponent(id)}/compare${query}#${anchor}`, 303);
     }
-    if (saved.why === 'clash') return sendHtml(reply, await page(id, show, clashText), 409);
+    if (saved.why === 'clash') return sendHtml(reply, await page(id, show, saved.text), 409);
     const sentences = `Nothing was changed. ${Object.values(saved.problems).join(' ')}`;
     const form = inForm ? { values: fields, problems: saved.problems } : undefined;
     return sendHtml(reply, await page(id, show, sentences, form), 422);

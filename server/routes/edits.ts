@@ -5,21 +5,15 @@ import type { EditAction, Place } from '../workbench/edit-action.ts';
 import { fixtureActions } from '../workbench/fixture-actions.tsx';
 import { jobActions } from '../workbench/job-actions.tsx';
 import { levelActions } from '../workbench/level-actions.tsx';
-import {
-  problemText,
-  renderChanges,
-  renderNotice,
-  renderPage,
-  renderRefusal,
-} from '../workbench/render-page.tsx';
+import { problemText, renderChanges, renderPage, renderRefusal } from '../workbench/render-page.tsx';
 import { runActions } from '../workbench/run-actions.tsx';
-import { saveEdit } from '../workbench/save-edit.ts';
+import { saveSeen } from '../workbench/save-seen.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
 import { pageAddress } from './page-address.ts';
 
-const clashText =
-  'Nothing was changed: this job was changed elsewhere since this page was loaded. Reload the page to see it as it is now.';
+const againText =
+  'Not saved: changed elsewhere, see above. What you entered stands here; save it again to put it in place of the other.';
 
 /** Every form of the workbench, with its address behind `/jobs/:id`. */
 export const editActions: readonly EditAction[] = [
@@ -34,7 +28,7 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
   for (const action of editActions) {
     app.post<{ Params: { id: string; place?: Place } }>(`/jobs/:id${action.path}`, async (request, reply) => {
       const { id, place = '' } = request.params;
-      const before = await openOrRefuse(context, id);
+      const now = await openOrRefuse(context, id);
       const {
         revision: loaded,
         path: loadedPath = '',
@@ -44,24 +38,26 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
       } = formFields(request.body);
       const revision = liveRevision ?? loaded;
       const path = livePath ?? loadedPath;
-      const expected = revision === undefined ? before.revision : Number(revision);
-      const edited = expected === before.revision ? action.apply(before.job, fields, place) : refusedByClash;
-      const saved = await saveEdit(context.store, context.jobs, before, expected, edited, context.now());
+      const seen = revision === undefined ? undefined : Number(revision);
+      const { shown, saved } = await saveSeen({ ...context, time: context.now() }, now, seen, ({ job }) =>
+        action.apply(job, fields, place),
+      );
       const inPlace = wantsParts(request);
       if (saved.ok) {
-        if (inPlace) return sendHtml(reply, renderChanges(before, saved.open, path, action, place));
+        const { open, merged } = saved;
+        if (inPlace) return sendHtml(reply, renderChanges(shown, open, path, merged, { action, place }));
+        if (merged !== '') return sendHtml(reply, renderPage(open, path, merged));
         return reply.redirect(pageAddress(id, path, action.anchor(place)), 303);
       }
       if (saved.why === 'clash') {
-        if (inPlace) return sendHtml(reply, renderNotice(clashText), 409);
-        const current = await openOrRefuse(context, id);
-        return sendHtml(reply, renderPage(current, path, clashText), 409);
+        const { head, text } = saved;
+        const form = { action, place, refused: { values: fields, problems: { '': againText } } };
+        if (inPlace) return sendHtml(reply, renderChanges(shown, head, path, text, form), 409);
+        return sendHtml(reply, renderPage(head, path, text, form), 409);
       }
       const form = { action, place, refused: { values: fields, problems: saved.problems } };
-      if (inPlace) return sendHtml(reply, renderRefusal(before, path, form), 422);
-      return sendHtml(reply, renderPage(before, path, problemText(saved.problems), form), 422);
+      if (inPlace) return sendHtml(reply, renderRefusal(shown, path, form), 422);
+      return sendHtml(reply, renderPage(shown, path, problemText(saved.problems), form), 422);
     });
   }
 }
-
-const refusedByClash = { ok: false, problems: {} } as const;

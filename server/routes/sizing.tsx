@@ -14,7 +14,7 @@ import { mostSizedRuns } from '../schemes/cost-of-spare.ts';
 import { tooManyRuns } from '../schemes/size-at-least-cost.ts';
 import { sizeJob } from '../schemes/size-job.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
-import { changeJob, clashText } from './change-job.ts';
+import { changeJob } from './change-job.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
 import { type Query, queryText } from './query-text.ts';
@@ -77,7 +77,7 @@ export function registerSizing(app: FastifyInstance, context: AppContext): void 
     const current = await openOrRefuse(context, id);
     const again = await view(current, asQuery(fields));
     const notice =
-      saved.why === 'clash' ? clashText : `Nothing was changed. ${Object.values(saved.problems).join(' ')}`;
+      saved.why === 'clash' ? saved.text : `Nothing was changed. ${Object.values(saved.problems).join(' ')}`;
     const status = saved.why === 'clash' ? 409 : 422;
     return sendHtml(reply, await (<SizingPage view={again.view} notice={notice} />), status);
   });

@@ -1,12 +1,14 @@
 import type { FastifyInstance } from 'fastify';
 import { formFields } from '../forms/form-fields.ts';
 import { sendHtml, wantsParts } from '../http/html.ts';
-import { renderNotice, renderPage, renderTurn } from '../workbench/render-page.tsx';
+import { renderChanges, renderNotice, renderPage } from '../workbench/render-page.tsx';
 import { nothingText, type Turn, turnJob, turnText } from '../workbench/turn-job.ts';
-import { clashText } from './change-job.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
 import { pageAddress } from './page-address.ts';
+
+const olderText =
+  'Nothing was undone or redone: this job was changed elsewhere since this page was loaded. Reload the page to see it as it is now.';
 
 /** Undo and redo: answer a page's post by a redirect, a post in place by the parts that changed. */
 export function registerTurns(app: FastifyInstance, context: AppContext): void {
@@ -25,9 +27,9 @@ export function registerTurns(app: FastifyInstance, context: AppContext): void {
       if (moved.ok) {
         if (!inPlace) return reply.redirect(pageAddress(id, path, 'main', turn), 303);
         const after = await openOrRefuse(context, id);
-        return sendHtml(reply, renderTurn(before, after, path, turnText(turn, before, after)));
+        return sendHtml(reply, renderChanges(before, after, path, turnText(turn, before, after)));
       }
-      const text = moved.clash ? clashText : nothingText(turn);
+      const text = moved.clash ? olderText : nothingText(turn);
       const status = moved.clash ? 409 : 200;
       if (inPlace) return sendHtml(reply, renderNotice(text), status);
       return sendHtml(reply, renderPage(await openOrRefuse(context, id), path, text), status);

@@ -20,6 +20,8 @@ export type Opened =
  */
 export interface OpenJobs {
   readonly open: (id: string) => Promise<Opened>;
+  /** An open job as it was at one of its revisions; undefined where there is none of that number. */
+  readonly at: (open: OpenJob, revision: number) => Promise<OpenJob | undefined>;
   /** Keeps what an edit made of an open job, under its new revision. */
   readonly follow: (before: OpenJob, revision: number, document: string, computed: ComputedJob) => OpenJob;
   /** Forgets a job with its revisions and trials. */
@@ -81,6 +83,11 @@ export function openJobs(store: Store): OpenJobs {
 
   return {
     open,
+    at: async ({ id, beside }, revision) => {
+      if (!Number.isSafeInteger(revision)) return undefined;
+      const opened = await openAt(id, revision, beside);
+      return opened.ok ? opened.open : undefined;
+    },
     follow: ({ id, beside }, revision, document, computed) =>
       keep(openJob(id, revision, document, computed, beside)),
     forget: (job) => {

@@ -6,12 +6,15 @@ import { changedParts, outOfBand } from '../parts/changed-parts.ts';
 import type { EditAction, Place } from './edit-action.ts';
 import { type OpenJob, partsOf, pathPartOf, workbenchOf } from './workbench.tsx';
 
-/** A form that was refused, to be shown in its place. */
-export interface RefusedForm {
+/** A form of the workbench in its place. */
+export interface PlacedForm {
   readonly action: EditAction;
   readonly place: Place;
-  readonly refused: Refused;
+  readonly refused?: Refused;
 }
+
+/** A form that was refused, to be shown in its place. */
+export type RefusedForm = Required<PlacedForm>;
 
 /** The whole workbench; with a refused form, that form stands in its place, opened and with what was typed. */
 export function renderPage(open: OpenJob, path: string, notice = '', form?: RefusedForm): string {
@@ -38,13 +41,17 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
   return page.replaceAll(hereMark, (<HereInputs {...here} />) as string);
 }
 
-/** What an edit changed on a page that showed `before`, each piece to be swapped by its id. */
+/**
+ * What changed on a page that showed `before`, each piece to be swapped by its id, with a sentence about it.
+ *
+ * @param form the form that was posted
+ */
 export function renderChanges(
   before: OpenJob,
   after: OpenJob,
   path: string,
-  action: EditAction,
-  place: Place,
+  text = '',
+  form?: PlacedForm,
 ): string {
   const changed = new Map(
     changedParts(
@@ -52,27 +59,18 @@ export function renderChanges(
       [...Object.values(partsOf(after)), pathPartOf(after, path)],
     ).map((part) => [part.id, part]),
   );
-  const own = ownPart(after, path, action, place);
+  const own = form === undefined ? undefined : ownPart(after, path, form);
   // The form may still show an earlier refusal, which no comparison of the two states can see.
   if (own !== undefined) changed.set(own.id, own);
-  return [...alwaysSent(after, path, ''), ...changed.values()]
+  return [...alwaysSent(after, path, text), ...changed.values()]
     .map(outOfBand)
     .join('')
     .replaceAll(hereMark, '');
 }
 
-/** What undo, redo or a merge changed on a page that showed `before`, and a sentence about it. */
-export function renderTurn(before: OpenJob, after: OpenJob, path: string, text: string): string {
-  const changed = changedParts(
-    [...Object.values(partsOf(before)), pathPartOf(before, path)],
-    [...Object.values(partsOf(after)), pathPartOf(after, path)],
-  );
-  return [...alwaysSent(after, path, text), ...changed].map(outOfBand).join('').replaceAll(hereMark, '');
-}
-
 /** A refused form in its place, for a page that stays as it is. */
 export function renderRefusal(open: OpenJob, path: string, form: RefusedForm): string {
-  const own = ownPart(open, path, form.action, form.place, form.refused);
+  const own = ownPart(open, path, form);
   const parts: Part[] = own === undefined ? [notice(problemText(form.refused.problems))] : [notice(''), own];
   return parts.map(outOfBand).join('');
 }
@@ -100,13 +98,7 @@ function notice(text: string): Part {
   return { id: noticeId, html: (<Notice text={text} />) as string };
 }
 
-function ownPart(
-  open: OpenJob,
-  path: string,
-  action: EditAction,
-  place: Place,
-  refused?: Refused,
-): Part | undefined {
+function ownPart(open: OpenJob, path: string, { action, place, refused }: PlacedForm): Part | undefined {
   const html = action.fields(workbenchOf(open, path), place, refused);
   return html === undefined ? undefined : { id: `${action.form(place)}:fields`, html };
 }

@@ -20,19 +20,16 @@ export type SavedEdit =
   | { readonly ok: false; readonly why: 'clash' };
 
 /**
- * Saves an edited job, if it computes and if its file can be read back. Otherwise nothing is changed.
- *
- * @param expectedRevision what the reader saw
+ * Saves a job that was edited from an open one, if it computes, if its file can be read back, and if nobody saved
+ * another since. Otherwise nothing is changed.
  */
 export async function saveEdit(
   store: Store,
   jobs: OpenJobs,
   before: OpenJob,
-  expectedRevision: number,
   edited: Edited,
   now: Date,
 ): Promise<SavedEdit> {
-  if (expectedRevision !== before.revision) return { ok: false, why: 'clash' };
   if (before.beside?.kind === 'past') return { ok: false, why: 'refused', problems: { '': pastText } };
   if (!edited.ok) return { ok: false, why: 'refused', problems: edited.problems };
   const document = writeJob(edited.job);

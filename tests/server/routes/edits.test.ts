@@ -288,12 +288,56 @@ describe('an edit in place', () => {
     expect(await document()).toBe(before);
   });
 
-  it('is refused in words where the page is older than the job', async () => {
-    const { post, postInPlace, id, document } = await testApp();
+  it('is merged with what was saved since the page was loaded, and says so', async () => {
+    for (const how of ['post', 'postInPlace'] as const) {
+      const test = await testApp();
+      const { post, id, document } = test;
+      await post(`/jobs/${id}/levels`, { name: 'Attic', elevation: '22 ft', revision: '1' });
+      const answer = await test[how](`/jobs/${id}/runs/SHH/line`, {
+        line: "1/2 PEX 45' up 6' 1 tee 2 ells to SH hot",
+        revision: '1',
+      });
+      expect(answer.statusCode).toBe(200);
+      expect(answer.body).toContain('merged with a change made elsewhere: Level Attic (L3) added.');
+      expect(answer.body).toContain('id="level:L3');
+      expect(await document()).toContain('Attic');
+      expect(await document()).toContain('45');
+    }
+  });
+
+  it('gives two people who each add something both of it', async () => {
+    const { post, id, document } = await testApp();
     await post(`/jobs/${id}/levels`, { name: 'Attic', elevation: '22 ft', revision: '1' });
+    const answer = await post(`/jobs/${id}/levels`, { name: 'Cellar', elevation: '-8 ft', revision: '1' });
+    expect(answer.body).toContain('Your L3 is called L4 now');
+    expect(await document()).toContain('Attic');
+    expect(await document()).toContain('Cellar');
+  });
+
+  it('shows both sides where the same was changed elsewhere, and keeps what was typed', async () => {
+    for (const how of ['post', 'postInPlace'] as const) {
+      const test = await testApp();
+      const { post, id, document } = test;
+      await post(`/jobs/${id}/runs/SHH/line`, { line: "1/2 PEX 45' up 6' 1 tee 2 ells to SH hot" });
+      const before = await document();
+      const mine = { line: "1/2 PEX 30' up 6' 1 tee 2 ells to SH hot" };
+      const answer = await test[how](`/jobs/${id}/runs/SHH/line`, { ...mine, revision: '1' });
+      expect(answer.statusCode).toBe(409);
+      expect(answer.body).toContain('Yours: Run SHH: length 15&#39; becomes 30&#39;.');
+      expect(answer.body).toContain('Elsewhere: Run SHH: length 15&#39; becomes 45&#39;.');
+      expect(answer.body).toMatch(/id="run:SHH:line:line"[^>]*value="1\/2 PEX 30' up 6'/);
+      expect(await document()).toBe(before);
+      const again = await test[how](`/jobs/${id}/runs/SHH/line`, { ...mine, revision: '2' });
+      expect(again.statusCode).toBeLessThan(400);
+      expect(await document()).toContain("30'");
+    }
+  });
+
+  it('is refused in words where nobody knows the revision of its page', async () => {
+    const { post, postInPlace, id, document } = await testApp();
     const before = await document();
     for (const send of [post, postInPlace]) {
-      const answer = await send(`/jobs/${id}/levels`, { name: 'Cellar', elevation: '-8 ft', revision: '1' });
+      const answer = await send(`/jobs/${id}/levels`, { name: 'Cellar', elevation: '-8 ft', revision: '77' });
       expect(answer.statusCode).toBe(409);
       expect(answer.body).toContain('was changed elsewhere');
     }
