@@ -9,6 +9,8 @@ export {
 } from './compare/compare-schemes.ts';
 export { type JobChange, jobChanges } from './compare/job-changes.ts';
 export { type Clash, type Merged, mergeJobs } from './compare/merge-jobs.ts';
+export type * from './drawing/placed.ts';
+export { drawRiser } from './drawing/riser.ts';
 export { explainAll, explainInlet, explainRun } from './explain/explain.ts';
 export type { Formula } from './explain/formula.ts';
 export type { Explained, Step, Steps } from './explain/step.ts';

@@ -213,4 +213,9 @@ export const sources = {
     edition: '',
     note: 'No code asks for it; it says where the computation should be looked at again.',
   },
+  'standard-font-metrics': {
+    id: 'standard-font-metrics',
+    title: 'Font metrics files of the 14 standard PDF fonts: Helvetica and Helvetica Bold',
+    edition: 'version 2.000, 1997',
+  },
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { overlap } from '../../../engine/drawing/box.ts';
+import type { Box, PlacedDrawing } from '../../../engine/drawing/placed.ts';
+import { drawRiser } from '../../../engine/drawing/riser.ts';
+import { quickStart } from '../../../engine/index.ts';
+import type { Report } from '../../../engine/network/report.ts';
+import { drawingWords } from '../../../views/text/drawing-words.ts';
+import { buildingJob } from '../../bench/building-job.ts';
+import { exampleNames, openExample, reportOf as solved } from '../../examples/open-example.ts';
+import { cold, fixture, ft, job, psi, reportOf, run } from '../../jobs/written-job.ts';
+
+const draw = (report: Report): PlacedDrawing => drawRiser(report, drawingWords(report));
+
+/** Pairs of boxes that share paper: texts with each other, with symbols of others, and with pipes. */
+function clashes(drawing: PlacedDrawing): string[] {
+  const { texts, symbols, pipes } = drawing;
+  const found: string[] = [];
+  const meet = (text: string, box: Box, other: string, otherBox: Box): void => {
+    if (overlap(box, otherBox)) found.push(`${text} on ${other}`);
+  };
+  texts.forEach(({ text, box, role }, at) => {
+    for (const other of texts.slice(at + 1)) meet(text, box, other.text, other.box);
+    if (role === 'symbol') return;
+    for (const symbol of symbols) meet(text, box, `symbol of ${symbol.run}`, symbol.box);
+    for (const { way, weight, run: of } of pipes) {
+      for (let part = 1; part < way.length; part++) {
+        const [from, to] = [way[part - 1]!, way[part]!];
+        meet(text, box, `pipe ${of}`, {
+          left: Math.min(from.x, to.x) - weight / 2,
+          right: Math.max(from.x, to.x) + weight / 2,
+          top: Math.min(from.y, to.y) - weight / 2,
+          bottom: Math.max(from.y, to.y) + weight / 2,
+        });
+      }
+    }
+  });
+  return found;
+}
+
+function outside({ texts, symbols, width, height }: PlacedDrawing): Box[] {
+  return [...texts, ...symbols]
+    .map(({ box }) => box)
+    .filter(({ left, top, right, bottom }) => left < 0 || top < 0 || right > width || bottom > height);
+}
+
+/** An invented house of many baths: 192 runs as trunk and branch. */
+function manyBaths(): Report {
+  const levels = [
+    { name: 'Lower level', height: ft(10), fullBaths: 3, halfBaths: 1, laundries: 1 },
+    { name: 'Main floor', height: ft(10), fullBaths: 3, halfBaths: 2, laundries: 1 },
+    { name: 'Upper floor', height: ft(9), fullBaths: 5, halfBaths: 0, laundries: 1 },
+  ];
+  return solved(
+    quickStart({
+      name: 'Many baths (invented)',
+      units: 'us',
+      profile: 'irc-2021',
+      levels,
+      kitchenLevel: 1,
+      hoseBibbs: 4,
+      iceMaker: true,
+      rainShower: true,
+      source: { kind: 'street', low: psi(70), high: psi(85) },
+    }),
+  );
+}
+
+describe('the riser of a small house', () => {
+  // Service at the datum, a rise of 3 ft, a riser of 10 ft to a tap at 13 ft, a branch down 1 ft to one at 2 ft.
+  const report = reportOf(
+    job(
+      [fixture('UP', 'lavatory', { inlets: 'cold' }), fixture('LOW', 'lavatory', { inlets: 'cold' })],
+      [
+        run('S', 'street', { rise: ft(3), size: '1' }),
+        run('R', 'S', { rise: ft(10), size: '1/2', end: cold('UP') }),
+        run('B', 'S', { rise: ft(-1), size: '1/2', end: cold('LOW') }),
+      ],
+      {
+        levels: [
+          { id: 'ground', name: 'Ground', elevation: ft(0) },
+          { id: 'upper', name: 'Upper', elevation: ft(10) },
+        ],
+      },
+    ),
+  );
+  const drawing = draw(report);
+  const heightOf = (id: string): number => {
+    const end = drawing.pipes.find(({ run: at }) => report.network.runs[at]!.id === id)!.way.at(-1)!;
+    return (drawing.datum - end.y) / drawing.pointsPerMetre / 0.3048;
+  };
+
+  it('has every end at its true height, in feet', () => {
+    expect(heightOf('S')).toBeCloseTo(3, 9);
+    expect(heightOf('R')).toBeCloseTo(13, 9);
+    expect(heightOf('B')).toBeCloseTo(2, 9);
+  });
+
+  it('has the floors at 0 ft and 10 ft', () => {
+    const floors = drawing.sheetLines.filter(({ what }) => what === 'floor');
+    const heights = new Set(
+      floors.map(({ from }) => Math.round((drawing.datum - from.y) / drawing.pointsPerMetre / 0.3048)),
+    );
+    expect([...heights].sort((one, other) => one - other)).toEqual([0, 10]);
+  });
+
+  it('marks the path to the higher tap, and draws the larger pipe heavier', () => {
+    const of = (id: string) => drawing.pipes.find(({ run: at }) => report.network.runs[at]!.id === id)!;
+    expect(['S', 'R', 'B'].map((id) => of(id).worst)).toEqual([true, true, false]);
+    expect(of('S').weight).toBeGreaterThan(of('R').weight);
+  });
+
+  it('has a dot where the pipe branches and nowhere else', () => {
+    expect(drawing.joints.map(({ run: at }) => report.network.runs[at]!.id)).toEqual(['S']);
+  });
+});
+
+describe('no text of a riser stands on another, on a symbol or on a pipe', () => {
+  it.each(exampleNames)('in %s', async (name) => {
+    const example = await openExample(name);
+    for (const { id } of example.schemes) {
+      const drawing = draw(solved({ ...example, chosen: id }));
+      expect(clashes(drawing)).toEqual([]);
+      expect(outside(drawing)).toEqual([]);
+    }
+  });
+
+  it('in a generated house of many baths and in a tree of 150 runs', () => {
+    for (const report of [manyBaths(), solved(buildingJob(150))]) {
+      expect(report.network.size).toBeGreaterThanOrEqual(150);
+      const drawing = draw(report);
+      expect(clashes(drawing)).toEqual([]);
+      expect(outside(drawing)).toEqual([]);
+      expect(drawing.leftOut.length).toBeLessThan(report.network.size / 10);
+    }
+  });
+});
