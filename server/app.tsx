@@ -20,6 +20,7 @@ import { registerBin } from './routes/bin.tsx';
 import { registerCompare } from './routes/compare.tsx';
 import type { StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
+import { registerHistory } from './routes/history.tsx';
 import { registerJobs } from './routes/jobs.tsx';
 import { registerPriceBook } from './routes/price-book.tsx';
 import { registerPriceBooks } from './routes/price-books.tsx';
@@ -105,6 +106,7 @@ export async function buildApp({
   registerWorkbench(app, context);
   registerEdits(app, context);
   registerTurns(app, context);
+  registerHistory(app, context);
   registerCompare(app, context);
   registerSizing(app, context);
   registerTakeOff(app, context);

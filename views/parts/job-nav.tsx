@@ -4,6 +4,7 @@ export const jobPages = [
   ['/compare', 'Schemes side by side'],
   ['/sizing', 'Size at least cost'],
   ['/takeoff', 'Take-off'],
+  ['/history', 'History'],
 ] as const;
 
 export type JobPageAddress = (typeof jobPages)[number][0];
