@@ -1,3 +1,4 @@
+import type { PublishedDemand } from './demand/methods.ts';
 import type { FixtureKindId } from './fixtures/kinds.ts';
 import type { MaterialId } from './pipe/names.ts';
 import type { CurveTable, GridTable, Locator, Source, ValueTable, Verification } from './table.ts';
@@ -45,6 +46,8 @@ export interface CodeRules {
 export interface Profile {
   readonly title: string;
   readonly edition: string;
+  /** The demand method of a job whose basis names none; the profile's own units and curve where it is left out. */
+  readonly demand?: PublishedDemand;
   readonly fixtureUnits: GridTable<string, 'cold' | 'hot' | 'total'>;
   readonly demandTank: CurveTable;
   readonly demandValve: CurveTable;

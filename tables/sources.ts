@@ -206,6 +206,11 @@ export const sources = {
     title: "The job's own limit",
     edition: '',
   },
+  'job-table': {
+    id: 'job-table',
+    title: "The job's own table",
+    edition: '',
+  },
   arithmetic: { id: 'arithmetic', title: 'Plain arithmetic', edition: '' },
   hightap: {
     id: 'hightap',

@@ -10,6 +10,7 @@ import type { UnitId } from './units/definitions.ts';
  * - `memory`: recalled, not found in print; shown as "from memory, not verified"
  * - `computed`: derived here from other values; the note says how
  * - `common-practice`: a rule of the trade with no document behind it
+ * - `given`: the job itself states it
  */
 export type Verification =
   | 'seen'
@@ -18,7 +19,8 @@ export type Verification =
   | 'corroborated'
   | 'memory'
   | 'computed'
-  | 'common-practice';
+  | 'common-practice'
+  | 'given';
 
 /** One document. Every `Source` stands once, in tables/sources.ts. */
 export interface Source {

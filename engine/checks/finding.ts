@@ -193,6 +193,7 @@ export type Finding = Common &
     | {
         readonly code: 'demand-beyond-table';
         readonly run: string;
+        readonly unit: 'wsfu' | 'lu';
         readonly units: number;
         readonly limit: number;
       }

@@ -1,6 +1,7 @@
 import { meterLimits } from '../../tables/devices/meters.ts';
 import { lookUp } from '../../tables/look-up.ts';
 import { rules } from '../../tables/rules.ts';
+import { beyondTable } from '../demand/demand-cites.ts';
 import type { Curve } from '../hydraulics/curve.ts';
 import type { Device } from '../job/job.ts';
 import type { Network } from '../network/network.ts';
@@ -51,7 +52,7 @@ export function judgeDevices(network: Network, solution: Solution): Finding[] {
 /** A service that asks more than the well pump gives, more than the street was tested at, or more units than the demand table lists. */
 export function judgeSource(network: Network, solution: Solution): Finding[] {
   const findings: Finding[] = [];
-  const { supply, demandTable } = network;
+  const { supply, demand } = network;
   const run = network.runs[0]!.id;
   const flow = solution.flow[0]!;
   if (supply.kind === 'well' && supply.pumpFlow !== undefined && isOver(flow, supply.pumpFlow.si)) {
@@ -69,17 +70,17 @@ export function judgeSource(network: Network, solution: Solution): Finding[] {
       limit,
     });
   }
-  const last = demandTable.tank.units.at(-1)!;
-  const units = solution.units[0]!;
-  if (units > last) {
-    const { source, at, verified } = demandTable.tank.from;
+  const beyond = beyondTable(demand);
+  if (beyond !== undefined) {
+    const { source, at, verified } = beyond.curve;
     findings.push({
       code: 'demand-beyond-table',
       severity: 'warning',
       source: { source, at, verified },
       run,
-      units,
-      limit: last,
+      unit: demand.from.unit,
+      units: beyond.units,
+      limit: beyond.limit,
     });
   }
   return findings;

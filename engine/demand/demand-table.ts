@@ -3,6 +3,8 @@ import { toSI } from '../../tables/units/definitions.ts';
 
 /** Fixture units against flow (m3/s), rows rising. */
 export interface DemandColumn {
+  /** As the steps call it. */
+  readonly title: string;
   readonly units: Float64Array;
   readonly flow: Float64Array;
   /** For each whole number of units, the first row that holds at least so many: where a search starts. */
@@ -17,8 +19,12 @@ export interface DemandTable {
   readonly roundUp: boolean;
 }
 
-/** A printed column in SI, ready to be read. */
-export function demandColumnOf(table: CurveTable): DemandColumn {
+/**
+ * A printed column in SI, ready to be read.
+ *
+ * @param title the title of its table where it is left out
+ */
+export function demandColumnOf(table: CurveTable, title: string = table.title): DemandColumn {
   const units = Float64Array.from(table.points, ([x]) => x);
   const rowFrom = new Uint16Array(Math.floor(units.at(-1)!) + 1);
   let row = 0;
@@ -26,7 +32,13 @@ export function demandColumnOf(table: CurveTable): DemandColumn {
     while (units[row]! < whole) row++;
     rowFrom[whole] = row;
   }
-  return { units, flow: Float64Array.from(table.points, ([, y]) => toSI(y, table.y)), rowFrom, from: table };
+  return {
+    title,
+    units,
+    flow: Float64Array.from(table.points, ([, y]) => toSI(y, table.y)),
+    rowFrom,
+    from: table,
+  };
 }
 
 /** Index of the first row that holds at least `units`, 0 or more; the number of rows where none does. */

@@ -4,7 +4,7 @@ import type { Profile } from '../../tables/profile.ts';
 import type { Cited } from '../../tables/table.ts';
 import type { Fixture, FixtureGroup, GroupKind, InletSide } from '../job/job.ts';
 import type { Inlet, UnitSource } from '../network/network.ts';
-import { fixtureUnits } from './fixture-needs.ts';
+import { fixtureUnits } from './unit-count.ts';
 
 /** What a group changes at one run. */
 export interface Placed {

@@ -1,7 +1,7 @@
 import type { FittingSource } from '../network/network.ts';
 import type { Report } from '../network/report.ts';
 import { sumOf, timesEach } from './arithmetic.ts';
-import { terms } from './explain-demand.ts';
+import { terms } from './fed-runs.ts';
 import { cited, given } from './leaf.ts';
 import { allowance, fittingLossByK, flowCoefficient, gradientOverLength } from './pressure-formulas.ts';
 import type { Explained } from './step.ts';

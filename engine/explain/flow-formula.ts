@@ -7,11 +7,12 @@ import type { Formula, FormulaSymbol } from './formula.ts';
  * feeds.
  *
  * @param fed what each fed run is called
+ * @param held the fed run whose flow is more than the run's own
  */
-export function flowFormula(fed: readonly string[]): Formula {
+export function flowFormula(fed: readonly string[], held?: string): Formula {
   const list = names(fed.length);
   const symbols: Record<string, FormulaSymbol> = {
-    D: { unit: 'gpm', meaning: 'demand of the fixture units' },
+    D: { unit: 'gpm', meaning: 'demand of the fixtures served' },
     L: { unit: 'gpm', meaning: 'largest single fixture' },
     C: { unit: 'gpm', meaning: 'flow that runs for long' },
   };
@@ -20,7 +21,7 @@ export function flowFormula(fed: readonly string[]): Formula {
   });
   return {
     id: 'flow',
-    title: 'Design flow',
+    title: held === undefined ? 'Design flow' : `Design flow, held at that of ${held}, which it feeds`,
     printed: list.length === 0 ? 'max(D, L) + C' : `max(max(D, L) + C, ${list.join(', ')})`,
     source: {
       source: sources.hightap,

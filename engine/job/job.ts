@@ -1,3 +1,4 @@
+import type { PublishedDemand } from '../../tables/demand/methods.ts';
 import type { FixtureKindId } from '../../tables/fixtures/kinds.ts';
 import type { FittingKind, JointId, MaterialId } from '../../tables/pipe/names.ts';
 import type { ProfileId } from '../../tables/profiles.ts';
@@ -17,9 +18,28 @@ export type QuantityDimension = Extract<
 export type UnitSystem = 'us' | 'si';
 export type InletSide = 'cold' | 'hot';
 
+/** One row of a job's own demand table. */
+export interface DemandPoint {
+  /** Fixture units of the profile. */
+  readonly units: number;
+  readonly flow: Quantity;
+}
+
+/** A jurisdiction's own curve for the fixture units of the profile; units and flows rise from row to row. */
+export interface OwnDemand {
+  readonly method: 'own-table';
+  readonly name: string;
+  readonly points: readonly DemandPoint[];
+}
+
+/** How the flow of a run is found from the fixtures that it serves. */
+export type DemandChoice = PublishedDemand | OwnDemand;
+
 /** The chosen set of rules. */
 export interface Basis {
   readonly profile: ProfileId;
+  /** The profile's own method where it is left out. */
+  readonly demand?: DemandChoice;
   /** Between two rows of the demand table: straight line, or the next row up. Neither is attributed to a code. */
   readonly between: 'interpolate' | 'round-up';
   readonly friction: 'hazen-williams' | 'darcy-weisbach';

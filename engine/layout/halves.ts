@@ -1,5 +1,5 @@
 import type { Profile } from '../../tables/profile.ts';
-import { fixtureUnits } from '../demand/fixture-needs.ts';
+import { fixtureUnits } from '../demand/unit-count.ts';
 import type { Cluster } from './clusters.ts';
 import type { Part } from './system.ts';
 

@@ -1,7 +1,8 @@
 import { profiles } from '../../tables/profiles.ts';
-import { demandColumnOf } from '../demand/demand-table.ts';
-import { gatherServed } from '../demand/gather-served.ts';
-import { gatherUnits } from '../demand/gather-units.ts';
+import { demandChoice, demandMethod } from '../demand/demand-method.ts';
+import { fixtureEnds } from '../demand/fixture-ends.ts';
+import { gatherFlows } from '../demand/gather-flows.ts';
+import { gatherCodeUnits } from '../demand/gather-units.ts';
 import { deviceCurve } from '../hydraulics/device-curve.ts';
 import type { Job, Run } from '../job/job.ts';
 import { checkNames, checkRuns } from './check-references.ts';
@@ -41,8 +42,12 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
   const profile = profiles[basis.profile];
   const size = runs.length;
   const pipes = pipeArrays(basis, runs, hot, onManifolds(runs, parent));
-  const gathered = gatherUnits(job, profile, size, placed.inlets, lowestCommonRun(parent, subtreeEnd));
-  const { sources: unitSources, ...added } = gathered;
+  const ends = fixtureEnds(placed.inlets);
+  const meet = lowestCommonRun(parent, subtreeEnd);
+  const code = gatherCodeUnits(job, profile, parent, ends, meet);
+  const task = { basis, profile, units: job.units, parent, ends, meet, code };
+  const method = demandMethod(demandChoice(basis, profile), task);
+  const { served, ...flowsAdded } = gatherFlows(method.counts, parent, ends, meet);
   const devices = placeDevices(runs);
   const elevationLoss = pipes.arrays.weight.map((weight, at) => weight * pipes.arrays.rise[at]!);
   return {
@@ -63,15 +68,12 @@ export function buildNetwork(job: Job, schemeId: string = job.chosen): Built {
       elevationLoss,
       ...devices,
       staticPressure: staticPressures({ supply, parent, elevationLoss, ...devices }),
-      ...added,
-      served: gatherServed(parent, gathered),
-      demandTable: {
-        tank: demandColumnOf(profile.demandTank),
-        valve: demandColumnOf(profile.demandValve),
-        roundUp: basis.between === 'round-up',
-      },
+      unitsAdded: code.added,
+      ...flowsAdded,
+      served: { ...served, units: code.units },
+      demand: method.demand(served),
       inlets: placed.inlets,
-      sources: { ...pipes.sources, units: unitSources },
+      sources: { ...pipes.sources, units: code.sources },
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { Cited } from '../../tables/table.ts';
-import type { DemandTable } from '../demand/demand-table.ts';
-import type { Served } from '../demand/gather-served.ts';
+import type { Demand } from '../demand/demand.ts';
+import type { ServedFlows } from '../demand/gather-flows.ts';
 import type { Curve } from '../hydraulics/curve.ts';
 import type { Basis, Device, Fixture, InletSide, Job, Run, Scheme, Supply } from '../job/job.ts';
 
@@ -69,11 +69,11 @@ export interface Network {
   readonly deviceAt: Int32Array;
   readonly devices: readonly PlacedDevice[];
 
-  /** What each run adds to the fixture units gathered from the runs it feeds. */
+  /** What each run adds to the fixture units of the profile, gathered from the runs it feeds. */
   readonly unitsAdded: Float64Array;
   /** Flow that runs for long, added at this run, m3/s. */
   readonly continuousAdded: Float64Array;
-  /** Own flow of the fixtures counted in units that this run itself serves: their sum and the largest, m3/s. */
+  /** Own flow of the fixtures that the demand method counts and this run itself serves, m3/s. */
   readonly ownFlow: Float64Array;
   /** What the sum of own flows changes at this run, so that a fixture met by both inlets counts once. */
   readonly ownFlowAdded: Float64Array;
@@ -81,13 +81,19 @@ export interface Network {
   readonly flushometer: Uint8Array;
   /** The sums of what each run adds, over all that it feeds. */
   readonly served: Served;
-  readonly demandTable: DemandTable;
+  /** What the demand method of the basis makes of it. */
+  readonly demand: Demand;
   /** Pressure given up to height, Pa, and static pressure at the end of the run: no flow changes them. */
   readonly elevationLoss: Float64Array;
   readonly staticPressure: Float64Array;
 
   readonly inlets: readonly Inlet[];
   readonly sources: NetworkSources;
+}
+
+/** What each run serves: flows, and the fixture units of the profile, whatever the demand method. */
+export interface Served extends ServedFlows {
+  readonly units: Float64Array;
 }
 
 /** The table values behind the arrays, by position. */

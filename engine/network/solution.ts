@@ -1,4 +1,4 @@
-import type { Served } from '../demand/gather-served.ts';
+import type { Served } from './network.ts';
 
 /**
  * What one solve gives, by position in the network, SI. `residual` and `staticPressure` are at the end of the run,

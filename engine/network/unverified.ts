@@ -1,7 +1,7 @@
 import { citePoint, citeValue } from '../../tables/look-up.ts';
 import { flowTestExponent } from '../../tables/supply/flow-test.ts';
 import type { Cited } from '../../tables/table.ts';
-import { rowsRead } from '../demand/demand-table.ts';
+import { addedCites, readCites } from '../demand/demand-cites.ts';
 import { servesSeveral } from '../demand/design-flow.ts';
 import { pointsRead } from '../hydraulics/curve.ts';
 import type { Inlet, Network } from './network.ts';
@@ -44,26 +44,18 @@ function pressureValues(network: Network, solution: Solution, inlet: Inlet): Cit
 }
 
 function demandValues(network: Network, solution: Solution, inlet: Inlet): Cited[] {
-  const { sources, subtreeEnd, demandTable, inlets } = network;
+  const { subtreeEnd, demand, inlets } = network;
   const values: Cited[] = [];
   if (inlet.flowFrom !== 'maker') values.push(inlet.flowFrom);
-  // A run to one fixture carries that fixture's own flow: no table of demand stands behind it.
+  // A run to one fixture carries that fixture's own flow: no method of demand stands behind it.
   const several = pathTo(network, inlet.run).filter((at) =>
     servesSeveral(solution.ownSum[at]!, solution.largest[at]!),
   );
-  for (const at of several) {
-    const column = solution.valve[at] === 1 ? demandTable.valve : demandTable.tank;
-    const units = solution.units[at]!;
-    const rows = units < column.units[0]! ? [0] : rowsRead(column, units, demandTable.roundUp);
-    for (const row of rows) values.push(citePoint(column.from, row));
-  }
+  for (const at of several) values.push(...readCites(demand, solution, at));
   // The demand of the first of them counts whatever it serves, off the path as well as on it.
   const [first] = several;
   for (let at = first ?? network.size; at < (first === undefined ? 0 : subtreeEnd[first]!); at++) {
-    for (const source of sources.units[at]!) {
-      if (source.what === 'inlet') values.push(source.each);
-      else values.push(source.what === 'both sides' ? source.total : source.value);
-    }
+    values.push(...addedCites(demand, at));
   }
   for (const { run, flowFrom } of inlets) {
     if (network.continuousAdded[run]! > 0 && flowFrom !== 'maker') values.push(flowFrom);

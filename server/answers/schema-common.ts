@@ -10,7 +10,16 @@ export const money = z.string().meta({ description: 'money as a decimal, in the 
 export const side = z.enum(['cold', 'hot']);
 
 const verified = z
-  .enum(['seen', 'seen-secondary', 'textbook', 'corroborated', 'memory', 'computed', 'common-practice'])
+  .enum([
+    'seen',
+    'seen-secondary',
+    'textbook',
+    'corroborated',
+    'memory',
+    'computed',
+    'common-practice',
+    'given',
+  ])
   .meta({ description: 'how far it was compared with its document' });
 
 const standsAt = {

@@ -4,6 +4,7 @@ import type { Job } from '../../engine/job/job.ts';
 import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { profiles } from '../../tables/profiles.ts';
 import { fileLimits } from './file-limits.ts';
+import { demandSchema } from './schema-demand.ts';
 import { endSchema } from './schema-ends.ts';
 import type { ListOf } from './schema-parts.ts';
 import {
@@ -24,32 +25,36 @@ import { runSchema } from './schema-runs.ts';
 /** The version of the job file that is written; older ones are migrated, newer ones refused. */
 export const jobVersion = 2;
 
-const basis = fieldsOf({
-  profile: choiceOf(keysOf(profiles), 'the set of rules that the job is sized by'),
-  between: choiceOf(['interpolate', 'round-up'], 'what is done between two rows of the demand table'),
-  friction: choiceOf(['hazen-williams', 'darcy-weisbach'], 'the friction formula'),
-  coldTemperature: quantityOf('temperature', 'temperature of the cold water'),
-  hotTemperature: quantityOf('temperature', 'temperature of the hot water'),
-  elevationFactor: z.exactOptional(
-    quantityOf(
-      'pressure gradient',
-      'pressure for each unit of height, where a code prescribes it',
-      'above zero',
+/** The basis, its lists made by `listOf`. */
+function basisSchema(listOf: ListOf) {
+  return fieldsOf({
+    profile: choiceOf(keysOf(profiles), 'the set of rules that the job is sized by'),
+    demand: z.exactOptional(demandSchema(listOf)),
+    between: choiceOf(['interpolate', 'round-up'], 'what is done between two rows of the demand table'),
+    friction: choiceOf(['hazen-williams', 'darcy-weisbach'], 'the friction formula'),
+    coldTemperature: quantityOf('temperature', 'temperature of the cold water'),
+    hotTemperature: quantityOf('temperature', 'temperature of the hot water'),
+    elevationFactor: z.exactOptional(
+      quantityOf(
+        'pressure gradient',
+        'pressure for each unit of height, where a code prescribes it',
+        'above zero',
+      ),
     ),
-  ),
-  fittings: z.exactOptional(
-    choiceOf(['equivalent-length', 'loss-coefficient'], 'what the fittings that are counted lose by'),
-  ),
-  fittingAllowancePercent: z.exactOptional(
-    z
-      .number({ error: 'a percentage from 0 to 200' })
-      .min(0, { error: 'a percentage from 0 to 200' })
-      .max(200, { error: 'a percentage from 0 to 200' })
-      .meta({ description: 'fittings as a percentage of the developed length, in place of those counted' }),
-  ),
-  velocityCold: z.exactOptional(quantityOf('velocity', 'limit of velocity in cold pipe', 'above zero')),
-  velocityHot: z.exactOptional(quantityOf('velocity', 'limit of velocity in hot pipe', 'above zero')),
-});
+    fittings: z.exactOptional(
+      choiceOf(['equivalent-length', 'loss-coefficient'], 'what the fittings that are counted lose by'),
+    ),
+    fittingAllowancePercent: z.exactOptional(
+      z
+        .number({ error: 'a percentage from 0 to 200' })
+        .min(0, { error: 'a percentage from 0 to 200' })
+        .max(200, { error: 'a percentage from 0 to 200' })
+        .meta({ description: 'fittings as a percentage of the developed length, in place of those counted' }),
+    ),
+    velocityCold: z.exactOptional(quantityOf('velocity', 'limit of velocity in cold pipe', 'above zero')),
+    velocityHot: z.exactOptional(quantityOf('velocity', 'limit of velocity in hot pipe', 'above zero')),
+  });
+}
 
 const elevation = quantityOf('length', "height of the point where the pressure is known, on the job's datum");
 const daily = (when: string) =>
@@ -147,7 +152,7 @@ function jobSchema(listOf: ListOf) {
     name: textOf(bounds.nameLength, 'name of the job'),
     note: z.exactOptional(noteOf('note to the job')),
     units: choiceOf(['us', 'si'], "the reader's system of units"),
-    basis,
+    basis: basisSchema(listOf),
     supply,
     levels: listOf(level, fileLimits.levels, 'levels'),
     places: z.exactOptional(placesSchema(listOf)),

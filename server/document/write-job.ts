@@ -1,4 +1,4 @@
-import type { Basis, Fixture, Job, Place, Places, Supply } from '../../engine/job/job.ts';
+import type { Basis, DemandChoice, Fixture, Job, Place, Places, Supply } from '../../engine/job/job.ts';
 import type { JsonObject } from './json-layout.ts';
 import { block, inline, rowsOf } from './json-layout.ts';
 import { typed, writeRun } from './write-run.ts';
@@ -54,6 +54,7 @@ function writePlace({ level, x, y }: Place): JsonObject {
 function writeBasis(basis: Basis): JsonObject {
   return {
     profile: basis.profile,
+    demand: writeDemand(basis.demand),
     between: basis.between,
     friction: basis.friction,
     coldTemperature: typed(basis.coldTemperature),
@@ -64,6 +65,12 @@ function writeBasis(basis: Basis): JsonObject {
     velocityCold: typed(basis.velocityCold),
     velocityHot: typed(basis.velocityHot),
   };
+}
+
+function writeDemand(demand: DemandChoice | undefined): JsonObject | undefined {
+  if (demand?.method !== 'own-table') return demand;
+  const { method, name, points } = demand;
+  return { method, name, points: points.map(({ units, flow }) => ({ units, flow: typed(flow) })) };
 }
 
 function writeSupply(supply: Supply): JsonObject {

@@ -3,6 +3,7 @@ import type { Basis, Job, UnitSystem } from '../../engine/job/job.ts';
 import { type ProfileId, profiles } from '../../tables/profiles.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import { present } from '../edits/edited.ts';
+import { readDemandForm } from './demand-form.ts';
 import { choice, optionalQuantity, optionalText, quantity } from './fields.ts';
 import type { FormFields } from './form-fields.ts';
 import { type FormResult, readForm } from './read-form.ts';
@@ -35,5 +36,7 @@ export function readBasisForm(
   const result = readForm(schema(system), fields);
   if (!result.ok) return result;
   const { units, ...basis } = result.value;
-  return { ok: true, value: { units, basis: present(basis) as Basis } };
+  const demand = readDemandForm(fields, system, basis.profile);
+  if (!demand.ok) return demand;
+  return { ok: true, value: { units, basis: present({ ...basis, demand: demand.value }) as Basis } };
 }

@@ -77,6 +77,8 @@ export const units = {
   'm2/s': { dimension: 'kinematic viscosity', symbol: 'm²/s', factor: 1 },
   'm/s2': { dimension: 'acceleration', symbol: 'm/s²', factor: 1 },
   wsfu: { dimension: 'fixture units', symbol: 'WSFU', factor: 1 },
+  /** Loading units of the European and British methods: no kin of WSFU but in name. */
+  lu: { dimension: 'fixture units', symbol: 'LU', factor: 1 },
   /** gpm of water at 60 F that a valve passes at 1 psi. */
   Cv: { dimension: 'flow coefficient', symbol: 'Cv', factor: 1 },
   /** Feet of head per 100 ft of pipe, a slope. */

@@ -16,6 +16,7 @@ import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
 import { pipeDimensions } from '../../tables/pipe/dimensions.ts';
 import { jointsOf, materials } from '../../tables/pipe/names.ts';
 import { profiles } from '../../tables/profiles.ts';
+import { arbitraryDemand } from './demand.ts';
 import {
   arbitraryFlow,
   arbitraryGradient,
@@ -38,6 +39,7 @@ const arbitraryBasis: fc.Arbitrary<Basis> = withOptional(
     hotTemperature: arbitraryTemperature(40, 80),
   },
   {
+    demand: arbitraryDemand,
     elevationFactor: arbitraryGradient,
     fittings: fc.constantFrom('equivalent-length' as const, 'loss-coefficient' as const),
     fittingAllowancePercent: fc.integer({ min: 0, max: 200 }),

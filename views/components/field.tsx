@@ -86,6 +86,29 @@ export function TextField(props: TextProps): JSX.Element {
   );
 }
 
+/** A labelled text of several lines. */
+export function AreaField(props: Common): JSX.Element {
+  const { id, value, problem, by } = described(props);
+  return (
+    <div class="field wide">
+      <label for={id} safe>
+        {props.label}
+      </label>
+      <textarea
+        id={id}
+        name={props.name}
+        rows="8"
+        aria-invalid={problem === undefined ? undefined : 'true'}
+        aria-describedby={by}
+        safe
+      >
+        {value}
+      </textarea>
+      <Notes id={id} problem={problem} hint={props.hint} />
+    </div>
+  );
+}
+
 /** A labelled choice; `choices` are value and words. */
 export function SelectField(
   props: Common & { readonly choices: readonly (readonly [value: string, words: string])[] },

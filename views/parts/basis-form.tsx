@@ -5,6 +5,7 @@ import { SelectField, TextField } from '../components/field.tsx';
 import type { Part } from '../part.ts';
 import { unitSymbol } from '../text/figure.ts';
 import type { Refused, Workbench } from '../workbench.ts';
+import { DemandFields } from './demand-fields.tsx';
 
 export const basisForm = 'basis';
 
@@ -18,6 +19,7 @@ export function BasisFields({ job, refused }: { job: Job; refused?: Refused | un
   return (
     <FormFields id={basisForm} refused={refused} button="Save" live>
       <SelectField {...common} name="profile" label="Code" value={basis.profile} choices={profileChoices} />
+      <DemandFields form={basisForm} basis={basis} units={units} refused={refused} />
       <SelectField
         {...common}
         name="between"

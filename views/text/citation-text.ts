@@ -17,6 +17,8 @@ function verificationText(verified: Verification): string {
       return 'computed here from other values';
     case 'common-practice':
       return 'common practice, no source';
+    case 'given':
+      return 'as the job gives it';
   }
 }
 
@@ -48,7 +50,7 @@ function numbered(kind: string, place: string): string {
 /** Where a rule, a formula or a value stands and how far that was verified, e.g. for the end of a finding. */
 export function provenanceText(source: Source, at: Locator, verified: Verification): string {
   const place = placeText(source, at);
-  if (source.id === 'job') return place;
+  if (source.id === 'job' || source.id === 'job-table') return place;
   if (verified === 'common-practice' && source.id === 'trade-practice') return `${place}, no source`;
   if (verified === 'common-practice' && source.id === 'hightap') return `${place} (no code asks for it)`;
   if (!editionIsPlain(source) && placesIn(at).length === 0) {

@@ -1,6 +1,7 @@
 import type { Finding, Mend } from '../../engine/checks/finding.ts';
 import type { Job, UnitSystem } from '../../engine/job/job.ts';
 import { materials } from '../../tables/pipe/names.ts';
+import { units } from '../../tables/units/definitions.ts';
 import type { Shown } from '../../tables/units/display.ts';
 import { citedText, provenanceText } from './citation-text.ts';
 import { figuresApart, figureWithUnit, fixed } from './figure.ts';
@@ -266,7 +267,7 @@ function words(finding: Finding, job: Job): { readonly what: string; readonly tr
       };
     case 'demand-beyond-table':
       return {
-        what: `Run ${finding.run} serves ${fixed(finding.units, 1)} WSFU; the demand table ends at ${fixed(finding.limit, 1)} WSFU, and its last step is carried on.`,
+        what: `Run ${finding.run} serves ${fixed(finding.units, 1)} ${units[finding.unit].symbol}; the demand table ends at ${fixed(finding.limit, 1)} ${units[finding.unit].symbol}, and its last step is carried on.`,
         tryThis: 'Have the demand of this run judged by an engineer.',
       };
   }

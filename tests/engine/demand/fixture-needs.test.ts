@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  fixtureUnits,
-  requiredFlow,
-  requiredPressure,
-  sidesOf,
-} from '../../../engine/demand/fixture-needs.ts';
+import { requiredFlow, requiredPressure, sidesOf } from '../../../engine/demand/fixture-needs.ts';
+import { fixtureUnits } from '../../../engine/demand/unit-count.ts';
 import { profiles } from '../../../tables/profiles.ts';
 import { fromSI } from '../../../tables/units/definitions.ts';
 import { fixture, gpm, psi } from '../../jobs/written-job.ts';

@@ -60,7 +60,7 @@ describe('units', () => {
 
   it('leave to their own definition only what mathjs cannot say', () => {
     const rest = every.filter((id) => spelled[id] === undefined);
-    expect(rest).toEqual(['psi/100ft', 'wsfu', 'Cv', 'ft/100ft', 'one']);
+    expect(rest).toEqual(['psi/100ft', 'wsfu', 'lu', 'Cv', 'ft/100ft', 'one']);
     expect(toSI(3.6, 'ft/100ft')).toBeCloseTo(toSI(3.6, 'ft') / toSI(100, 'ft'), 12);
     expect(toSI(100, 'psi/100ft')).toBeCloseTo(toSI(1, 'psi/ft'), 9);
     for (const id of ['wsfu', 'Cv', 'one'] as const) expect(toSI(3.6, id)).toBe(3.6);

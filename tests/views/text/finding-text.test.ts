@@ -134,7 +134,14 @@ const findings: { readonly [code in FindingCode]: Extract<Finding, { code: code 
   'dead-end': { ...common, code: 'dead-end', run: 'T2' },
   'hot-water-scalds': { ...common, code: 'hot-water-scalds', temperature: 333.15, limit: 322.039 },
   'hose-outlets': { ...common, code: 'hose-outlets', fixtures: ['HB'] },
-  'demand-beyond-table': { ...common, code: 'demand-beyond-table', run: 'SV', units: 6000, limit: 5000 },
+  'demand-beyond-table': {
+    ...common,
+    code: 'demand-beyond-table',
+    run: 'SV',
+    unit: 'wsfu',
+    units: 6000,
+    limit: 5000,
+  },
 };
 
 describe('findingText', () => {
