@@ -17,6 +17,12 @@ export interface KnownJob {
  * them, and no number may be missing.
  */
 export async function lookAt(store: Store, job: KnownJob): Promise<void> {
+  // Of one moment: PostgreSQL may still be committing what the server asked for before it was killed.
+  const snapshot = store.transaction().setIsolationLevel('repeatable read');
+  await snapshot.execute(async (moment) => await lookAtMoment(moment, job));
+}
+
+async function lookAtMoment(store: Store, job: KnownJob): Promise<void> {
   const row = await readJobRow(store, job.id);
   const numbers = (await listRevisions(store, job.id)).map(({ number }) => number);
   expect(row?.revision).toBe(numbers[0]);
