@@ -10,10 +10,12 @@ import { answerQuestion } from './answers/answer-question.ts';
 import { registerApi } from './api/register-api.ts';
 import { fileLimits } from './document/file-limits.ts';
 import { answerErrors } from './http/answer-errors.tsx';
-import { hostIsLocal, writeIsSameOrigin } from './http/guard.ts';
-import { Refusal } from './http/refusal.ts';
+import { type Guards, guardRequests, guards as requestGuards } from './http/guard-requests.ts';
+import { type HttpLimits, httpLimits } from './http/limits.ts';
+import { type LogLevel, logAnswers, logOptions } from './http/log.ts';
+import { measure } from './http/metrics.ts';
+import { registerProbes } from './http/probes.ts';
 import { noteRoutes } from './http/route-list.ts';
-import { securityHeaders } from './http/security-headers.ts';
 import { priceBooks } from './prices/price-books.ts';
 import { shippedPrices } from './prices/shipped-prices.ts';
 import { registerBin } from './routes/bin.tsx';
@@ -40,7 +42,12 @@ export interface AppOptions {
   /** The book that ships, for jobs that use no other; the invented one where it is left out. */
   readonly prices?: () => Promise<PriceIndex>;
   readonly now?: () => Date;
-  readonly log?: boolean;
+  readonly log?: LogLevel;
+  /** Scheme and host that people open it by; this machine alone where it is left out. */
+  readonly origin?: string | undefined;
+  readonly limits?: HttpLimits;
+  /** In place of the product's own, for tests that show what each is for. */
+  readonly guards?: Guards;
 }
 
 /** The largest form of the workbench, many times over. */
@@ -55,32 +62,29 @@ export async function buildApp({
   starts = [],
   prices = shippedPrices,
   now = () => new Date(),
-  log = false,
+  log = 'silent',
+  origin,
+  limits = httpLimits,
+  guards = requestGuards,
 }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
-    logger: log ? { level: 'warn' } : false,
+    ...logOptions(log),
     bodyLimit: formBytes,
     routerOptions: { maxParamLength: 200 },
-    requestTimeout: 30_000,
+    http: { headersTimeout: limits.head, connectionsCheckingInterval: limits.check },
+    requestTimeout: limits.request,
+    connectionTimeout: limits.silence,
+    keepAliveTimeout: limits.keepAlive,
     forceCloseConnections: 'idle',
     ...answerErrors.frameworkOptions,
   });
+  app.server.maxConnections = limits.connections;
   noteRoutes(app);
   answerErrors.register(app);
 
-  app.addHook('onRequest', async (request, reply) => {
-    reply.headers(securityHeaders);
-    if (!hostIsLocal(request.headers.host)) {
-      throw new Refusal(403, 'Wrong address', 'Open Hightap by the address that it printed when it started.');
-    }
-    if (!writeIsSameOrigin(request)) {
-      throw new Refusal(
-        403,
-        'Not from this page',
-        'This change came from another site, so nothing was done.',
-      );
-    }
-  });
+  guardRequests(app, { origin }, guards);
+  logAnswers(app);
+  const metrics = measure(app);
 
   // Forms are all that is taken; nothing here reads JSON or plain text.
   app.removeContentTypeParser(['application/json', 'text/plain']);
@@ -91,6 +95,7 @@ export async function buildApp({
   await app.register(fastifyStatic, { root: assets, prefix: '/assets/', maxAge: '1h', index: false });
   app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
 
+  registerProbes(app, store, metrics);
   const books = priceBooks(store, prices);
   const context = {
     store,

@@ -4,7 +4,9 @@ import { fileURLToPath } from 'node:url';
 import { buildApp } from './app.tsx';
 import { readJob } from './document/read-job.ts';
 import { isLoopbackAddress } from './http/guard.ts';
+import { httpLimits } from './http/limits.ts';
 import { listenOnFreePort } from './http/listen-on-free-port.ts';
+import { stopInTime } from './http/stop-in-time.ts';
 import type { StartingJob } from './routes/context.ts';
 import { openStore, type Store, storePlace } from './storage/database.ts';
 import { keepBinCleared } from './storage/keep-bin-cleared.ts';
@@ -63,7 +65,7 @@ const starts = await readExamples();
 const place = storePlace(process.env);
 const store = await openSeeded(place);
 const stopClearing = keepBinCleared(store, () => new Date());
-const app = await buildApp({ store, starts, log: true });
+const app = await buildApp({ store, starts, log: 'warn' });
 const address = await listenOnFreePort(app, host, port);
 console.log(`Hightap is at ${address}`);
 
@@ -71,7 +73,7 @@ let closing = false;
 async function close(): Promise<void> {
   if (closing) return;
   closing = true;
-  await app.close();
+  await stopInTime(app, httpLimits.stop);
   stopClearing();
   await store.destroy();
 }

@@ -1,7 +1,7 @@
-import { randomBytes } from 'node:crypto';
 import type { Store } from './database.ts';
 import { inTransaction } from './in-transaction.ts';
 import { clashed, type Draft, holdJob, insertRevision, packDraft, type Saved } from './job-head.ts';
+import { newId } from './new-id.ts';
 import { unpackText } from './packed-text.ts';
 import type { JobRow } from './schema.ts';
 
@@ -9,11 +9,6 @@ export type JobSummary = Pick<JobRow, 'id' | 'name' | 'revision' | 'updated_at'>
 
 /** A job with the document of the revision that it shows. */
 export type KeptJob = JobRow & { readonly document: string };
-
-/** Eight characters of a-z, 0-9, _ and -, for the address line. */
-function newId(): string {
-  return randomBytes(6).toString('base64url').toLowerCase();
-}
 
 /** All jobs that are not in the bin, the last opened first. */
 export async function listJobs(db: Store): Promise<readonly JobSummary[]> {

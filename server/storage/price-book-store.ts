@@ -1,6 +1,6 @@
-import { randomBytes } from 'node:crypto';
 import type { Store } from './database.ts';
 import type { Saved } from './job-head.ts';
+import { newId } from './new-id.ts';
 import type { PriceBookRow } from './schema.ts';
 
 export type PriceBookSummary = Omit<PriceBookRow, 'document' | 'binned_at'>;
@@ -28,7 +28,7 @@ export async function readPriceBookRow(db: Store, id: string): Promise<PriceBook
 
 /** Keeps a new price book and gives its id. */
 export async function createPriceBook(db: Store, name: string, document: string, now: Date): Promise<string> {
-  const id = `b${randomBytes(6).toString('hex')}`;
+  const id = newId();
   const at = now.toISOString();
   await db
     .insertInto('price_book')

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import type { Store } from './database.ts';
 import { inTransaction } from './in-transaction.ts';
 import {
@@ -11,6 +10,7 @@ import {
   packDraft,
   type Saved,
 } from './job-head.ts';
+import { newId } from './new-id.ts';
 import { readSummary } from './revision-store.ts';
 import type { TrialRow } from './schema.ts';
 
@@ -28,7 +28,7 @@ export async function startTrial(
   now: Date,
   author: string | null = null,
 ): Promise<string | undefined> {
-  const id = `t${randomBytes(9).toString('hex')}`;
+  const id = `t${newId()}`;
   return await inTransaction(db, async (change) => {
     if ((await holdJob(change, job)) === undefined) return undefined;
     if ((await readSummary(change, job, base))?.trial !== null) return undefined;

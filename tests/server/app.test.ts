@@ -36,7 +36,7 @@ describe('guards', () => {
     const { app, id } = await testApp();
     for (const url of ['/', '/jobs', `/jobs/${id}`, '/nothing', '/%zz', '/assets/app.css']) {
       const { headers } = await app.inject(url);
-      expect(headers['content-security-policy'], url).toContain("default-src 'self'");
+      expect(headers['content-security-policy'], url).toContain("default-src 'none'");
       expect(headers['content-security-policy']).not.toContain('unsafe');
       expect(headers['x-content-type-options']).toBe('nosniff');
       expect(headers['referrer-policy']).toBe('same-origin');
