@@ -1,15 +1,13 @@
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import compress from '@fastify/compress';
 import formbody from '@fastify/formbody';
 import multipart from '@fastify/multipart';
-import fastifyStatic from '@fastify/static';
 import Fastify, { type FastifyInstance } from 'fastify';
 import type { PriceIndex } from '../engine/index.ts';
 import { answerQuestion } from './answers/answer-question.ts';
 import { registerApi } from './api/register-api.ts';
 import { fileLimits } from './document/file-limits.ts';
 import { answerErrors } from './http/answer-errors.tsx';
+import { registerAssets } from './http/assets.ts';
 import { type Guards, guardRequests, guards as requestGuards } from './http/guard-requests.ts';
 import { type HttpLimits, httpLimits } from './http/limits.ts';
 import { type LogLevel, logAnswers, logOptions } from './http/log.ts';
@@ -28,6 +26,7 @@ import { registerPriceBook } from './routes/price-book.tsx';
 import { registerPriceBooks } from './routes/price-books.tsx';
 import { registerPriceImports } from './routes/price-imports.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
+import { registerRows } from './routes/rows.tsx';
 import { registerSizing } from './routes/sizing.tsx';
 import { registerTakeOff } from './routes/take-off.tsx';
 import { registerTurns } from './routes/turns.ts';
@@ -52,9 +51,6 @@ export interface AppOptions {
 
 /** The largest form of the workbench, many times over. */
 const formBytes = 200_000;
-
-const assets = fileURLToPath(new URL('../views/assets/', import.meta.url));
-const htmxFolder = join(dirname(createRequire(import.meta.url).resolve('htmx.org/package.json')), 'dist');
 
 /** The app without a port: plugins, guards, routes and error pages. `main.ts` listens, tests inject. */
 export async function buildApp({
@@ -92,8 +88,9 @@ export async function buildApp({
   await app.register(multipart, {
     limits: { fileSize: fileLimits.bytes, files: 1, fields: 4, fieldSize: 1000, parts: 5, headerPairs: 50 },
   });
-  await app.register(fastifyStatic, { root: assets, prefix: '/assets/', maxAge: '1h', index: false });
-  app.get('/assets/htmx.js', (_request, reply) => reply.sendFile('htmx.min.js', htmxFolder));
+  // Bodies that come in compressed are refused: a few bytes of one could grow to fill the memory.
+  await app.register(compress, { encodings: ['br', 'gzip'], globalDecompression: false });
+  await registerAssets(app);
 
   registerProbes(app, store, metrics);
   const books = priceBooks(store, prices);
@@ -109,6 +106,7 @@ export async function buildApp({
   registerJobs(app, context);
   registerBin(app, context);
   registerWorkbench(app, context);
+  registerRows(app, context);
   registerEdits(app, context);
   registerTurns(app, context);
   registerHistory(app, context);

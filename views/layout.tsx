@@ -1,4 +1,5 @@
 import type { Children } from '@kitajs/html';
+import { assetAddress } from './asset-address.ts';
 
 /** htmx without inline styles and eval, which the content security policy forbids; a refused form is swapped in. */
 const htmxConfig = JSON.stringify({
@@ -16,6 +17,9 @@ const htmxConfig = JSON.stringify({
   ],
 });
 
+const styleSheets = ['app.css', 'schemes.css', 'prices.css', 'take-off.css'];
+const scripts = ['htmx.js', 'app.js'];
+
 /** A whole document. */
 export function Layout(props: {
   readonly title: string;
@@ -32,13 +36,13 @@ export function Layout(props: {
           <meta name="color-scheme" content="light dark" />
           <meta name="htmx-config" content={htmxConfig} />
           <title safe>{`${props.title} · Hightap`}</title>
-          <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
-          <link rel="stylesheet" href="/assets/app.css" />
-          <link rel="stylesheet" href="/assets/schemes.css" />
-          <link rel="stylesheet" href="/assets/prices.css" />
-          <link rel="stylesheet" href="/assets/take-off.css" />
-          <script src="/assets/htmx.js" defer></script>
-          <script src="/assets/app.js" defer></script>
+          <link rel="icon" href={assetAddress('icon.svg')} type="image/svg+xml" />
+          {styleSheets.map((file) => (
+            <link rel="stylesheet" href={assetAddress(file)} />
+          ))}
+          {scripts.map((file) => (
+            <script src={assetAddress(file)} defer></script>
+          ))}
         </head>
         <body class={props.class}>
           <a class="skip" href="#main">

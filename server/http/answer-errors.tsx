@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest, FastifyServerOptions } from 'fastify';
 import { MessagePage } from '../../views/pages/message-page.tsx';
 import { Notice, noticeId } from '../../views/parts/here.tsx';
-import { outOfBand } from '../parts/changed-parts.ts';
+import { outOfBand } from '../parts/out-of-band.ts';
 import { sendHtml, wantsParts } from './html.ts';
 import { Refusal } from './refusal.ts';
 import { securityHeaders } from './security-headers.ts';

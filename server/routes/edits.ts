@@ -5,6 +5,7 @@ import type { EditAction, Place } from '../workbench/edit-action.ts';
 import { fixtureActions } from '../workbench/fixture-actions.tsx';
 import { jobActions } from '../workbench/job-actions.tsx';
 import { levelActions } from '../workbench/level-actions.tsx';
+import { openPanels } from '../workbench/panels.tsx';
 import { problemText, renderChanges, renderPage, renderRefusal } from '../workbench/render-page.tsx';
 import { runActions } from '../workbench/run-actions.tsx';
 import { saveSeen } from '../workbench/save-seen.ts';
@@ -34,6 +35,7 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
         path: loadedPath = '',
         liveRevision,
         livePath,
+        livePanels,
         ...fields
       } = formFields(request.body);
       const revision = liveRevision ?? loaded;
@@ -43,20 +45,21 @@ export function registerEdits(app: FastifyInstance, context: AppContext): void {
         action.apply(job, fields, place),
       );
       const inPlace = wantsParts(request);
+      const view = { path, panels: openPanels(livePanels) };
       if (saved.ok) {
         const { open, merged } = saved;
-        if (inPlace) return sendHtml(reply, renderChanges(shown, open, path, merged, { action, place }));
+        if (inPlace) return sendHtml(reply, renderChanges(shown, open, view, merged, { action, place }));
         if (merged !== '') return sendHtml(reply, renderPage(open, path, merged));
         return reply.redirect(pageAddress(id, path, action.anchor(place)), 303);
       }
       if (saved.why === 'clash') {
         const { head, text } = saved;
         const form = { action, place, refused: { values: fields, problems: { '': againText } } };
-        if (inPlace) return sendHtml(reply, renderChanges(shown, head, path, text, form), 409);
+        if (inPlace) return sendHtml(reply, renderChanges(shown, head, view, text, form), 409);
         return sendHtml(reply, renderPage(head, path, text, form), 409);
       }
       const form = { action, place, refused: { values: fields, problems: saved.problems } };
-      if (inPlace) return sendHtml(reply, renderRefusal(shown, path, form), 422);
+      if (inPlace) return sendHtml(reply, renderRefusal(shown, view, form), 422);
       return sendHtml(reply, renderPage(shown, path, problemText(saved.problems), form), 422);
     });
   }

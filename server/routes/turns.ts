@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { formFields } from '../forms/form-fields.ts';
 import { sendHtml, wantsParts } from '../http/html.ts';
+import { openPanels } from '../workbench/panels.tsx';
 import { renderChanges, renderNotice, renderPage } from '../workbench/render-page.tsx';
 import { nothingText, type Turn, turnJob, turnText } from '../workbench/turn-job.ts';
 import type { AppContext } from './context.ts';
@@ -27,7 +28,8 @@ export function registerTurns(app: FastifyInstance, context: AppContext): void {
       if (moved.ok) {
         if (!inPlace) return reply.redirect(pageAddress(id, path, 'main', turn), 303);
         const after = await openOrRefuse(context, id);
-        return sendHtml(reply, renderChanges(before, after, path, turnText(turn, before, after)));
+        const view = { path, panels: openPanels(fields.livePanels) };
+        return sendHtml(reply, renderChanges(before, after, view, turnText(turn, before, after)));
       }
       const text = moved.clash ? olderText : nothingText(turn);
       const status = moved.clash ? 409 : 200;

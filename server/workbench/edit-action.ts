@@ -16,8 +16,8 @@ export interface EditAction {
   readonly fields: (bench: Workbench, place: Place, refused?: Refused) => string | undefined;
   /** Id of the form. */
   readonly form: (place: Place) => string;
-  /** Id of the fold that the form stands in, to be opened where the form is refused. */
-  readonly fold?: (place: Place) => string;
+  /** Id of the panel that the form stands in, to be unfolded where the form is refused. */
+  readonly panel?: (place: Place) => string;
   /** Where a page without the script goes on. */
   readonly anchor: (place: Place) => string;
 }

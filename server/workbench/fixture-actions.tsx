@@ -1,10 +1,10 @@
+import { DeleteFixtureFields, FixtureFields } from '../../views/parts/fixture-fields.tsx';
 import {
-  DeleteFixtureFields,
   deleteFixtureForm,
-  FixtureFields,
   fixtureForm as fixtureFormId,
+  fixturePanel,
   fixtureRowId,
-} from '../../views/parts/fixture-fields.tsx';
+} from '../../views/parts/fixture-ids.ts';
 import { AddFixtureFields, addFixtureForm as addFixtureFormId } from '../../views/parts/fixture-list.tsx';
 import type { Workbench } from '../../views/workbench.ts';
 import { addFixture, changeFixture, removeFixture } from '../edits/fixture-edits.ts';
@@ -35,6 +35,7 @@ export const fixtureActions: readonly EditAction[] = [
       return (<FixtureFields fixture={fixture} job={bench.job} refused={refusal} />) as string;
     },
     form: fixtureFormId,
+    panel: fixturePanel,
     anchor: fixtureRowId,
   },
   {
@@ -47,6 +48,7 @@ export const fixtureActions: readonly EditAction[] = [
         : ((<DeleteFixtureFields fixture={fixture} refused={refusal} />) as string);
     },
     form: deleteFixtureForm,
+    panel: fixturePanel,
     anchor: () => 'fixtures',
   },
 ];

@@ -2,8 +2,10 @@ import { JobPage } from '../../views/pages/job-page.tsx';
 import { markupOf, type Part } from '../../views/part.ts';
 import { type Here, HereInputs, HerePart, Notice, noticeId } from '../../views/parts/here.tsx';
 import { hereMark, type Refused } from '../../views/workbench.ts';
-import { changedParts, outOfBand } from '../parts/changed-parts.ts';
+import { changedParts } from '../parts/changed-parts.ts';
+import { changesOutOfBand, outOfBand } from '../parts/out-of-band.ts';
 import type { EditAction, Place } from './edit-action.ts';
+import { panelParts, unfold } from './panels.tsx';
 import { type OpenJob, partsOf, pathPartOf, workbenchOf } from './workbench.tsx';
 
 /** A form of the workbench in its place. */
@@ -32,13 +34,21 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
   let page = (<JobPage bench={bench} here={here} lists={lists} notice={notice} />) as string;
   if (form !== undefined) {
     const { action, place, refused } = form;
+    const panel = action.panel?.(place);
+    if (panel !== undefined) page = unfold(page, bench, [panel]);
     const plain = action.fields(bench, place);
     const shown = action.fields(bench, place, refused);
     if (plain !== undefined && shown !== undefined) page = page.replace(plain, () => shown);
-    const fold = action.fold?.(place);
-    if (fold !== undefined) page = page.replace(` id="${fold}"`, (id) => `${id} open`);
   }
   return page.replaceAll(hereMark, (<HereInputs {...here} />) as string);
+}
+
+/** Where the reader is on a page that stays as it is. */
+export interface View {
+  /** The chosen path; empty: the worst fixture's. */
+  readonly path: string;
+  /** Ids of the panels that are unfolded. */
+  readonly panels: readonly string[];
 }
 
 /**
@@ -49,28 +59,31 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
 export function renderChanges(
   before: OpenJob,
   after: OpenJob,
-  path: string,
+  { path, panels }: View,
   text = '',
   form?: PlacedForm,
 ): string {
-  const changed = new Map(
-    changedParts(
-      [...Object.values(partsOf(before)), pathPartOf(before, path)],
-      [...Object.values(partsOf(after)), pathPartOf(after, path)],
-    ).map((part) => [part.id, part]),
+  const shown = (open: OpenJob): readonly Part[] => [
+    ...Object.values(partsOf(open)),
+    pathPartOf(open, path),
+    ...panelParts(workbenchOf(open, path), panels),
+  ];
+  // A form in a panel that is folded is nowhere to be put.
+  const own = form !== undefined && isShown(form, panels) ? ownPart(after, path, form) : undefined;
+  const changes = changedParts(shown(before), shown(after)).filter(
+    (change) => change.what !== 'replace' || change.part.id !== own?.id,
   );
-  const own = form === undefined ? undefined : ownPart(after, path, form);
   // The form may still show an earlier refusal, which no comparison of the two states can see.
-  if (own !== undefined) changed.set(own.id, own);
-  return [...alwaysSent(after, path, text), ...changed.values()]
+  const sent = [...alwaysSent(after, path, text), ...(own === undefined ? [] : [own])]
     .map(outOfBand)
-    .join('')
-    .replaceAll(hereMark, '');
+    .join('');
+  const html = `${changesOutOfBand(changes)}${sent}`;
+  return unfold(html, workbenchOf(after, path), panels).replaceAll(hereMark, '');
 }
 
 /** A refused form in its place, for a page that stays as it is. */
-export function renderRefusal(open: OpenJob, path: string, form: RefusedForm): string {
-  const own = ownPart(open, path, form);
+export function renderRefusal(open: OpenJob, { path, panels }: View, form: RefusedForm): string {
+  const own = isShown(form, panels) ? ownPart(open, path, form) : undefined;
   const parts: Part[] = own === undefined ? [notice(problemText(form.refused.problems))] : [notice(''), own];
   return parts.map(outOfBand).join('');
 }
@@ -96,6 +109,10 @@ function alwaysSent(open: OpenJob, path: string, text: string): Part[] {
 
 function notice(text: string): Part {
   return { id: noticeId, html: (<Notice text={text} />) as string };
+}
+
+function isShown({ action: { panel }, place }: PlacedForm, panels: View['panels']): boolean {
+  return panel === undefined || panels.includes(panel(place));
 }
 
 function ownPart(open: OpenJob, path: string, { action, place, refused }: PlacedForm): Part | undefined {

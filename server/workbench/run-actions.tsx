@@ -4,6 +4,7 @@ import {
   deleteForm,
   fieldsForm,
   lineForm,
+  runPanel,
   runRowId,
   underForm as underFormId,
 } from '../../views/parts/run-ids.ts';
@@ -18,8 +19,6 @@ import { type EditAction, withForm } from './edit-action.ts';
 function rowOf(bench: Workbench, run: string): RunRow | undefined {
   return bench.rows.find((row) => row.run.id === run);
 }
-
-const fold = (run: string) => `${runRowId(run)}:more`;
 
 /** The forms of the layout. */
 export const runActions: readonly EditAction[] = [
@@ -54,7 +53,7 @@ export const runActions: readonly EditAction[] = [
       return (<RunEditFields row={row} system={bench.job.units} refused={refusal} />) as string;
     },
     form: fieldsForm,
-    fold,
+    panel: runPanel,
     anchor: runRowId,
   },
   {
@@ -64,7 +63,7 @@ export const runActions: readonly EditAction[] = [
     fields: (bench, run, refusal) =>
       rowOf(bench, run) === undefined ? undefined : ((<UnderFields run={run} refused={refusal} />) as string),
     form: underFormId,
-    fold,
+    panel: runPanel,
     anchor: runRowId,
   },
   {
@@ -75,7 +74,7 @@ export const runActions: readonly EditAction[] = [
         ? undefined
         : ((<DeleteRunFields run={run} refused={refusal} />) as string),
     form: deleteForm,
-    fold,
+    panel: runPanel,
     anchor: () => 'layout',
   },
 ];

@@ -74,7 +74,7 @@ describe('the workbench', () => {
 
   it('loses nothing to a person who types faster than it answers', () =>
     visit(async ({ page, field, test }) => {
-      await field('run:T1:more:summary').click();
+      await field('run:T1:panel:open').click();
       await field('run:T1:edit:size').fill('3/4');
       await field('run:T1:edit:length').fill('30');
       await field('run:T1:edit:note').focus();
@@ -83,12 +83,12 @@ describe('the workbench', () => {
       expect(await field('run:T1:edit:note').inputValue()).toBe('behind the boiler');
       await page.keyboard.press('Enter');
       await expect.poll(() => test.document()).toContain('behind the boiler');
-      expect(await field('run:T1:more').getAttribute('open')).not.toBeNull();
+      expect(await field('run:T1:panel:open').getAttribute('aria-expanded')).toBe('true');
     }));
 
   it('keeps what is selected in a field through a swap, from its first letter on', () =>
     visit(async ({ page, field }) => {
-      await field('run:T1:more:summary').click();
+      await field('run:T1:panel:open').click();
       await field('run:T1:edit:size').fill('3/4');
       // The answer comes only when the selection is there.
       await page.route('**/runs/**', async (route) => {
@@ -157,7 +157,7 @@ describe('the workbench', () => {
     ['a dark room', { viewport: { width: 1280, height: 900 }, colorScheme: 'dark' }],
   ] as const)('is accessible and as wide as the screen on %s', (_where, options) =>
     visit(async ({ page, field }) => {
-      await field('run:T1:more:summary').click();
+      await field('run:T1:panel:open').click();
       await page.evaluate(axe);
       const violations = await page.evaluate(async () => {
         const { axe } = globalThis as unknown as {

@@ -15,6 +15,7 @@ const known = new Set([
   'hx-include',
   'hx-sync',
   'hx-swap-oob',
+  'hx-disable',
 ]);
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -26,11 +27,12 @@ describe('rendered markup', () => {
       await app.inject('/jobs'),
       await app.inject(`/jobs/${id}`),
       await app.inject(`/jobs/${id}/explain/SV/flow`),
+      await app.inject(`/jobs/${id}/runs/SV`),
       await app.inject('/nothing'),
       await postInPlace(`/jobs/${id}/runs`, { from: 'T1', id: '', line: "3/4 PEX 5'" }),
     ];
     const found = new Set(
-      answers.flatMap(({ body }) => [...body.matchAll(/ (hx-[a-z-]+)=/g)].map((match) => match[1]!)),
+      answers.flatMap(({ body }) => [...body.matchAll(/ (hx-[a-z-]+)[=>]/g)].map((match) => match[1]!)),
     );
     expect([...found].filter((name) => !known.has(name))).toEqual([]);
     expect(found.size).toBe(known.size);
@@ -44,6 +46,8 @@ describe('rendered markup', () => {
       `/jobs/${id}`,
       `/jobs/${id}/compare`,
       `/jobs/${id}/sizing`,
+      `/jobs/${id}/runs/SV`,
+      `/jobs/${id}/fixtures/SH`,
       '/quick-start',
       '/prices',
       '/prices/shipped',

@@ -1,6 +1,11 @@
-// What htmx alone does not do: keep what is being typed while the page around it changes, keep folds open, and open
-// and close explanations.
+// What htmx alone does not do: keep what is being typed while the page around it changes, put fresh figures in their
+// places, unfold the fields of a row, and open and close explanations.
 document.documentElement.classList.add('scripted');
+
+// A form that saves as soon as a field is left has done so by the time that Enter submits it.
+document.addEventListener('submit', (event) => {
+  if (event.target.getAttribute('hx-trigger') === 'change') event.preventDefault();
+});
 
 /** What each field held when its form was sent; a field that differs from it at the swap is being typed in. */
 let sent = new Map();
@@ -17,7 +22,7 @@ function original(field) {
 }
 
 function fieldsIn(element) {
-  return element.querySelectorAll('input[id], select[id]');
+  return element.querySelectorAll('input[id], select[id], textarea[id]');
 }
 
 document.addEventListener('htmx:beforeRequest', (event) => {
@@ -28,7 +33,7 @@ document.addEventListener('htmx:beforeRequest', (event) => {
 
 document.addEventListener('htmx:oobBeforeSwap', (event) => {
   const { fragment, target } = event.detail;
-  const arriving = fragment.querySelector(`#${CSS.escape(target.id)}`);
+  const arriving = fragment.querySelector?.(`#${CSS.escape(target.id)}`);
   if (!arriving) return;
   for (const field of fieldsIn(target)) {
     const held = sent.has(field.id) ? sent.get(field.id) : original(field);
@@ -57,12 +62,31 @@ document.addEventListener('htmx:afterSwap', () => {
   if (selected && field?.id === selected.id) field.setSelectionRange(selected.start, selected.end);
 });
 
+// Figures that an edit changed arrive as texts in one hidden list.
+document.addEventListener('htmx:afterSwap', () => {
+  const fresh = document.getElementById('fresh');
+  for (const { value, textContent } of fresh?.querySelectorAll('data') ?? []) {
+    const place = document.getElementById(value);
+    if (place) place.textContent = textContent;
+  }
+  fresh?.replaceChildren();
+});
+
+/** A plain click, which nobody meant for a new tab. */
+function isPlain(event) {
+  return event.button === 0 && !event.ctrlKey && !event.metaKey && !event.shiftKey && !event.altKey;
+}
+
 /** The figure whose explanation is open, to come back to. */
 let opener;
 
-document.addEventListener('htmx:beforeRequest', (event) => {
-  const link = event.target;
-  if (link.matches?.('a.figure')) opener = link;
+document.addEventListener('click', (event) => {
+  const link = event.target.closest('a.figure');
+  const panel = document.querySelector('body.bench > #explain');
+  if (!link || !panel || !isPlain(event)) return;
+  event.preventDefault();
+  opener = link.id;
+  htmx.ajax('GET', link.getAttribute('href'), { target: panel, swap: 'innerHTML' });
 });
 
 document.addEventListener('htmx:afterSwap', (event) => {
@@ -73,7 +97,7 @@ function closeExplanation() {
   const panel = document.getElementById('explain');
   if (!panel || panel.childElementCount === 0) return;
   panel.replaceChildren();
-  opener?.focus();
+  document.getElementById(opener)?.focus();
 }
 
 document.addEventListener('click', (event) => {
@@ -97,6 +121,31 @@ document.addEventListener('keydown', (event) => {
   form.requestSubmit();
 });
 
+/** Unfolds the fields of a row, or folds them. */
+async function turnPanel(link) {
+  const panel = document.getElementById(link.getAttribute('aria-controls'));
+  if (panel.childElementCount > 0) {
+    panel.replaceChildren();
+  } else {
+    await htmx.ajax('GET', link.getAttribute('href'), { target: panel, swap: 'innerHTML' });
+  }
+  link.setAttribute('aria-expanded', String(panel.childElementCount > 0));
+}
+
+document.addEventListener('click', (event) => {
+  const link = event.target.closest('a.more[aria-controls]');
+  if (!link || !isPlain(event)) return;
+  event.preventDefault();
+  void turnPanel(link);
+});
+
+// An edit keeps the unfolded panels up to date, and only those.
+document.addEventListener('htmx:configRequest', (event) => {
+  const open = document.querySelectorAll('.run > .panel:not(:empty), .fixture > .panel:not(:empty)');
+  if (event.detail.verb === 'post' && open.length > 0)
+    event.detail.parameters.livePanels = [...open].map((panel) => panel.id).join(' ');
+});
+
 // A link into the page opens the fold that it points into.
 function openTarget() {
   const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
@@ -110,7 +159,7 @@ openTarget();
 // Up and down go from line to line of the layout.
 document.addEventListener('keydown', (event) => {
   const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
-  if (step === undefined || !event.target.matches?.('.line input')) return;
+  if (step === undefined || event.altKey || !event.target.matches?.('.line input')) return;
   const lines = [...document.querySelectorAll('.line input')];
   const next = lines[lines.indexOf(event.target) + step];
   if (!next) return;

@@ -45,7 +45,7 @@ export function EditForm(props: {
       hx-post={props.action}
       hx-swap="none"
       hx-include="#here"
-      hx-trigger={props.live ? 'change, submit' : 'submit'}
+      hx-trigger={props.live ? 'change' : 'submit'}
     >
       {hereMark as 'safe'}
       {props.children as 'safe'}

@@ -4,7 +4,7 @@ import { AnswerBar } from '../parts/answer-bar.tsx';
 import { BasisForm } from '../parts/basis-form.tsx';
 import { FindingsList } from '../parts/findings-list.tsx';
 import { AddFixtureForm } from '../parts/fixture-list.tsx';
-import { type Here, HerePart, Notice } from '../parts/here.tsx';
+import { freshTextsId, type Here, HerePart, Notice } from '../parts/here.tsx';
 import { JobForm, JobTitle } from '../parts/job-head.tsx';
 import { JobNav } from '../parts/job-nav.tsx';
 import { addGroupForm, addLevelForm, GroupFields, LevelFields } from '../parts/level-list.tsx';
@@ -37,6 +37,7 @@ export function JobPage(props: {
     <Layout title={bench.job.name} class="bench">
       <main id="main" spellcheck="false" hx-sync="this:queue all">
         <HerePart {...here} />
+        <div id={freshTextsId} hidden></div>
         <div class="top">
           <AnswerBar bench={bench} />
           <Turns job={bench.id} />

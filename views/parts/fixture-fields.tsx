@@ -4,23 +4,12 @@ import { FormFields } from '../components/edit-form.tsx';
 import { SelectField, TextField, TickField } from '../components/field.tsx';
 import { unitSymbol } from '../text/figure.ts';
 import type { Refused } from '../workbench.ts';
+import { deleteFixtureForm, fixtureForm } from './fixture-ids.ts';
 import { runNamesId } from './run-ids.ts';
 
 export const kindChoices: readonly (readonly [string, string])[] = Object.entries(fixtureKinds)
   .map(([kind, { label }]) => [kind, label] as const)
   .sort((a, b) => a[1].localeCompare(b[1]));
-
-export function fixtureRowId(fixture: string): string {
-  return `fixture:${fixture}`;
-}
-
-export function fixtureForm(fixture: string): string {
-  return `fixture:${fixture}:edit`;
-}
-
-export function deleteFixtureForm(fixture: string): string {
-  return `fixture:${fixture}:delete`;
-}
 
 export function levelChoices(job: Pick<Job, 'levels'>): readonly (readonly [string, string])[] {
   return [['', 'none'], ...job.levels.map((level) => [level.id, level.name] as const)];
@@ -78,84 +67,75 @@ export function FixtureFields(props: {
         refused={refused}
         choices={levelChoices(job)}
       />
-      <details id={`${form}:more`} class="more" open={refused !== undefined}>
-        <summary id={`${form}:more:summary`}>
-          More<span class="visually-hidden" safe>{` on ${fixture.name}`}</span>
-        </summary>
-        <div class="fields">
-          <TextField form={form} name="id" label="Short name" value={fixture.id} refused={refused} required />
-          <TextField form={form} name="room" label="Room" value={fixture.room ?? ''} refused={refused} />
-          <SelectField
-            form={form}
-            name="group"
-            label="Group"
-            value={fixture.group ?? ''}
-            refused={refused}
-            choices={groupChoices(job)}
-          />
-          <TextField
-            form={form}
-            name="height"
-            label={`Inlet above floor, ${unit('length')}`}
-            value={fixture.height?.typed ?? ''}
-            refused={refused}
-          />
-          <TextField
-            form={form}
-            name="flow"
-            label={`Maker’s flow, ${unit('flow')}`}
-            value={fixture.flow?.typed ?? ''}
-            refused={refused}
-            hint="left empty, the code’s"
-          />
-          <TextField
-            form={form}
-            name="pressure"
-            label={`Maker’s pressure, ${unit('pressure')}`}
-            value={fixture.pressure?.typed ?? ''}
-            refused={refused}
-            hint="left empty, the code’s"
-          />
-          <SelectField
-            form={form}
-            name="inlets"
-            label="Piped"
-            value={fixture.inlets ?? ''}
-            refused={refused}
-            choices={[
-              ['', `as its kind: ${sidesText(fixtureKinds[fixture.kind].inlets)}`],
-              ['both', 'cold and hot'],
-              ['cold', 'cold only'],
-              ['hot', 'hot only'],
-            ]}
-          />
-          <TickField
-            form={form}
-            name="continuous"
-            label="runs for long: counted as flow"
-            value={
-              (fixture.continuous ?? (fixtureKinds[fixture.kind] as FixtureKind).continuous) ? 'yes' : ''
-            }
-            refused={refused}
-          />
-          <TextField
-            form={form}
-            name="newFrom"
-            label="A newly piped side comes from"
-            value=""
-            list={runNamesId}
-            refused={refused}
-          />
-          <TextField
-            form={form}
-            name="newLine"
-            label="by the run"
-            value=""
-            refused={refused}
-            hint="e.g. 1/2 PEX 10'"
-          />
-        </div>
-      </details>
+      <TextField form={form} name="id" label="Short name" value={fixture.id} refused={refused} required />
+      <TextField form={form} name="room" label="Room" value={fixture.room ?? ''} refused={refused} />
+      <SelectField
+        form={form}
+        name="group"
+        label="Group"
+        value={fixture.group ?? ''}
+        refused={refused}
+        choices={groupChoices(job)}
+      />
+      <TextField
+        form={form}
+        name="height"
+        label={`Inlet above floor, ${unit('length')}`}
+        value={fixture.height?.typed ?? ''}
+        refused={refused}
+      />
+      <TextField
+        form={form}
+        name="flow"
+        label={`Maker’s flow, ${unit('flow')}`}
+        value={fixture.flow?.typed ?? ''}
+        refused={refused}
+        hint="left empty, the code’s"
+      />
+      <TextField
+        form={form}
+        name="pressure"
+        label={`Maker’s pressure, ${unit('pressure')}`}
+        value={fixture.pressure?.typed ?? ''}
+        refused={refused}
+        hint="left empty, the code’s"
+      />
+      <SelectField
+        form={form}
+        name="inlets"
+        label="Piped"
+        value={fixture.inlets ?? ''}
+        refused={refused}
+        choices={[
+          ['', `as its kind: ${sidesText(fixtureKinds[fixture.kind].inlets)}`],
+          ['both', 'cold and hot'],
+          ['cold', 'cold only'],
+          ['hot', 'hot only'],
+        ]}
+      />
+      <TickField
+        form={form}
+        name="continuous"
+        label="runs for long: counted as flow"
+        value={(fixture.continuous ?? (fixtureKinds[fixture.kind] as FixtureKind).continuous) ? 'yes' : ''}
+        refused={refused}
+      />
+      <TextField
+        form={form}
+        name="newFrom"
+        label="A newly piped side comes from"
+        value=""
+        list={runNamesId}
+        refused={refused}
+      />
+      <TextField
+        form={form}
+        name="newLine"
+        label="by the run"
+        value=""
+        refused={refused}
+        hint="e.g. 1/2 PEX 10'"
+      />
     </FormFields>
   );
 }

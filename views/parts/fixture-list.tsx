@@ -17,6 +17,7 @@ export function fixtureListPart(bench: Workbench): Part {
     id: fixturesId,
     frame: children.map((child) => child.id).join(' '),
     children,
+    list: true,
     html: () =>
       (
         <ol id={fixturesId} class="fixtures">

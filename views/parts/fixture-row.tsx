@@ -1,84 +1,108 @@
-import type { Fixture, Job } from '../../engine/job/job.ts';
-import { EditForm, formPartId } from '../components/edit-form.tsx';
-import { FigureLink } from '../components/figure-link.tsx';
-import type { Part } from '../part.ts';
+import type { Fixture, InletSide, Job } from '../../engine/job/job.ts';
+import { fixtureKinds } from '../../tables/fixtures/kinds.ts';
+import { figurePart } from '../components/figure-link.tsx';
+import { PanelLink } from '../components/panel.tsx';
+import type { Part, Text } from '../part.ts';
 import { remembered } from '../remembered.ts';
 import { figure, signedPressure, unitSymbol } from '../text/figure.ts';
 import type { Workbench } from '../workbench.ts';
-import {
-  DeleteFixtureFields,
-  deleteFixtureForm,
-  FixtureFields,
-  fixtureForm,
-  fixtureRowId,
-} from './fixture-fields.tsx';
+import { fixtureAction, fixturePanel, fixtureRowId } from './fixture-ids.ts';
 
-function FixtureFigures({ fixture, bench }: { fixture: Fixture; bench: Workbench }): JSX.Element {
-  const { report, job } = bench;
-  const results = report.inlets
+/** What is left at one inlet, and by how much that is over or under its need. */
+interface InletFigures {
+  readonly side: InletSide;
+  readonly short: boolean;
+  readonly left: Text;
+  readonly margin: Text;
+}
+
+function inletFigures(fixture: Fixture, { id: job, report, job: { units } }: Workbench): InletFigures[] {
+  return report.inlets
     .filter(({ inlet }) => inlet.fixture.id === fixture.id)
-    .sort((a, b) => a.inlet.side.localeCompare(b.inlet.side));
-  return (
-    <dl class="figures" id={`${fixtureRowId(fixture.id)}:figures`}>
-      {results.map(({ inlet, residual, margin }) => {
-        const run = report.network.runs[inlet.run]!.id;
-        return (
-          <div class={margin < 0 ? 'short' : undefined}>
-            <dt safe>{`${inlet.side} left, ${unitSymbol('pressure', job.units)}`}</dt>
-            <dd>
-              <FigureLink
-                id={`${fixtureRowId(fixture.id)}:${inlet.side}`}
-                job={bench.id}
-                of={run}
-                quantity="residual"
-                text={figure(residual, 'pressure', job.units)}
-                label={`what is left at ${fixture.name}, ${inlet.side},`}
-              />{' '}
-              <span safe>
-                {margin < 0
-                  ? `SHORT ${signedPressure(margin, job.units)}`
-                  : signedPressure(margin, job.units)}
+    .sort((a, b) => a.inlet.side.localeCompare(b.inlet.side))
+    .map(({ inlet: { side, run }, residual, margin }) => {
+      const id = `${fixtureRowId(fixture.id)}:${side}`;
+      const over = signedPressure(margin, units);
+      const words = margin < 0 ? `SHORT ${over}` : over;
+      return {
+        side,
+        short: margin < 0,
+        left: figurePart({
+          id,
+          job,
+          of: report.network.runs[run]!.id,
+          quantity: 'residual',
+          text: figure(residual, 'pressure', units),
+          label: `what is left at ${fixture.name}, ${side},`,
+        }),
+        margin: {
+          id: `${id}:margin`,
+          text: words,
+          html: () =>
+            (
+              <span id={`${id}:margin`} safe>
+                {words}
               </span>
-            </dd>
-          </div>
-        );
-      })}
+            ) as string,
+        },
+      };
+    });
+}
+
+function FigureCells({ figures, unit }: { figures: readonly InletFigures[]; unit: string }): JSX.Element {
+  return (
+    <dl class="figures">
+      {figures.map(({ side, short, left, margin }) => (
+        <div class={short ? 'short' : undefined}>
+          <dt safe>{`${side} left, ${unit}`}</dt>
+          <dd>
+            {left.html() as 'safe'} {margin.html() as 'safe'}
+          </dd>
+        </div>
+      ))}
     </dl>
   );
 }
 
-const fieldsOf = remembered(
-  (fixture: Fixture, levels: Job['levels'], groups: Job['groups'], units: Job['units']) => (
-    <FixtureFields fixture={fixture} job={{ levels, groups, units }} />
-  ),
-);
+const headOf = remembered((fixture: Fixture, levels: Job['levels'], groups: Job['groups']) => {
+  const { id, count, kind, use, room } = fixture;
+  const words = [
+    id,
+    ...(count === 1 ? [] : [`${count} of them`]),
+    fixtureKinds[kind].label,
+    ...(use === 'public' ? ['public'] : []),
+    levels.find((level) => level.id === fixture.level)?.name,
+    room,
+    groups.find((group) => group.id === fixture.group)?.name,
+  ].filter((word) => word !== undefined && word !== '');
+  return (
+    <p id={`${fixtureRowId(id)}:name`} class="fixture-name">
+      <strong safe>{fixture.name}</strong> <span safe>{words.join(', ')}</span>
+    </p>
+  );
+});
 
-/** One line of the schedule: the fixture, what is left at its inlets, and its removal. */
+/** One line of the schedule: the fixture, what is left at its inlets, and the way to its fields. */
 export function fixtureRowPart(fixture: Fixture, bench: Workbench): Part {
   const id = fixtureRowId(fixture.id);
-  const action = `/jobs/${bench.id}/fixtures/${encodeURIComponent(fixture.id)}`;
-  const { levels, groups, units } = bench.job;
-  const fields = fieldsOf(fixture, levels, groups, units);
-  const figures = (<FixtureFigures fixture={fixture} bench={bench} />) as string;
-  const removal = (<DeleteFixtureFields fixture={fixture} />) as string;
+  const { levels, groups } = bench.job;
+  const head = headOf(fixture, levels, groups);
+  const figures = inletFigures(fixture, bench);
+  const unit = unitSymbol('pressure', bench.job.units);
   return {
     id,
-    frame: '',
-    children: [
-      { id: formPartId(fixtureForm(fixture.id)), html: fields },
-      { id: `${id}:figures`, html: figures },
-      { id: formPartId(deleteFixtureForm(fixture.id)), html: removal },
-    ],
+    frame: `${unit} ${figures.map(({ side, short }) => `${side} ${short}`).join(' ')}`,
+    children: [{ id: `${id}:name`, html: head }, ...figures.flatMap(({ left, margin }) => [left, margin])],
     html: () =>
       (
         <li id={id} class="fixture">
-          <EditForm id={fixtureForm(fixture.id)} action={action} live>
-            {fields as 'safe'}
-          </EditForm>
-          {figures as 'safe'}
-          <EditForm id={deleteFixtureForm(fixture.id)} action={`${action}/delete`} class="edit slight">
-            {removal as 'safe'}
-          </EditForm>
+          {head as 'safe'}
+          <FigureCells figures={figures} unit={unit} />
+          <PanelLink
+            id={fixturePanel(fixture.id)}
+            href={fixtureAction(bench.id, fixture.id)}
+            of={`of ${fixture.name}`}
+          />
         </li>
       ) as string,
   };

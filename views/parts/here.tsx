@@ -2,6 +2,8 @@ import { attribute } from '../components/attribute.ts';
 
 export const hereId = 'here';
 export const noticeId = 'notice';
+/** The hidden list of texts that an edit changed. */
+export const freshTextsId = 'fresh';
 
 /** Where the reader is: the revision that the page shows and the chosen path. */
 export interface Here {

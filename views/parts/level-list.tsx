@@ -141,6 +141,7 @@ function listPart(id: string, children: readonly Part[]): Part {
     id,
     frame: children.map((child) => child.id).join(' '),
     children,
+    list: true,
     html: () =>
       (
         <ul id={id} class="rows">

@@ -22,3 +22,12 @@ export function underForm(run: string): string {
 export function deleteForm(run: string): string {
   return `run:${run}:delete`;
 }
+
+export function runPanel(run: string): string {
+  return `run:${run}:panel`;
+}
+
+/** Address of a run: its fields as a page, and behind it the forms that change it. */
+export function runAction(job: string, run: string): string {
+  return `/jobs/${job}/runs/${encodeURIComponent(run)}`;
+}

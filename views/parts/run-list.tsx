@@ -12,6 +12,7 @@ export function runListPart(bench: Workbench): Part {
     id: runsId,
     frame: children.map((child) => child.id).join(' '),
     children,
+    list: true,
     html: () =>
       (
         <ol id={runsId} class="runs">

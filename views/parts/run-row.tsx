@@ -1,24 +1,27 @@
-import type { Run, UnitSystem } from '../../engine/job/job.ts';
+import type { Run } from '../../engine/job/job.ts';
 import { EditForm, formPartId } from '../components/edit-form.tsx';
-import { FigureLink } from '../components/figure-link.tsx';
-import type { Part } from '../part.ts';
+import { figurePart } from '../components/figure-link.tsx';
+import { PanelLink } from '../components/panel.tsx';
+import type { Part, Text } from '../part.ts';
 import { remembered } from '../remembered.ts';
 import { figure, fixed, unitSymbol } from '../text/figure.ts';
 import type { RunRow, Workbench } from '../workbench.ts';
-import { DeleteRunFields, RunEditFields, RunLineFields, UnderFields } from './run-fields.tsx';
-import { deleteForm, fieldsForm, lineForm, runRowId, underForm } from './run-ids.ts';
+import { RunLineFields } from './run-fields.tsx';
+import { lineForm, runAction, runPanel, runRowId } from './run-ids.ts';
 
-function runAction(job: string, run: string): string {
-  return `/jobs/${job}/runs/${encodeURIComponent(run)}`;
+interface Cell {
+  /** What stands over the figure. */
+  readonly head: string;
+  readonly figure: Text;
 }
 
-function RunFigures({ row, bench }: { row: RunRow; bench: Workbench }): JSX.Element {
+function cellsOf(row: RunRow, bench: Workbench): readonly Cell[] {
   const { solution } = bench.report;
   const at = row.position;
   const system = bench.job.units;
   const id = row.run.id;
   const loss = solution.pipeLoss[at]! + solution.fittingLoss[at]! + solution.deviceLoss[at]!;
-  const cells: readonly (readonly [quantity: string, label: string, unit: string, text: string])[] = [
+  const cells: readonly (readonly [quantity: string, label: string, head: string, text: string])[] = [
     ['units', 'fixture units', 'WSFU', fixed(solution.units[at]!, 1)],
     ['flow', 'flow', unitSymbol('flow', system), figure(solution.flow[at]!, 'flow', system)],
     [
@@ -35,33 +38,22 @@ function RunFigures({ row, bench }: { row: RunRow; bench: Workbench }): JSX.Elem
       figure(solution.residual[at]!, 'pressure', system),
     ],
   ];
-  return (
-    <dl class="figures" id={`${runRowId(id)}:figures`}>
-      {cells.map(([quantity, label, unit, text]) => (
-        <div>
-          <dt safe>{unit}</dt>
-          <dd>
-            <FigureLink
-              id={`${runRowId(id)}:${quantity}`}
-              job={bench.id}
-              of={id}
-              quantity={quantity}
-              text={text}
-              label={`the ${label} of run ${id}`}
-            />
-          </dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return cells.map(([quantity, label, head, text]) => ({
+    head,
+    figure: figurePart({
+      id: `${runRowId(id)}:${quantity}`,
+      job: bench.id,
+      of: id,
+      quantity,
+      text,
+      label: `the ${label} of run ${id}`,
+    }),
+  }));
 }
 
 const lineOf = remembered((run: Run, line: string) => <RunLineFields row={{ run, line }} />);
-const fieldsOf = remembered((run: Run, fittings: string, end: string, system: UnitSystem) => (
-  <RunEditFields row={{ run, fittings, end }} system={system} />
-));
 
-/** One run: name, line, figures; behind a fold its fields, a run under it, and its removal. */
+/** One run: name, line, figures, and the way to its fields. */
 export function runRowPart(row: RunRow, bench: Workbench): Part {
   const run = row.run.id;
   const id = runRowId(run);
@@ -72,22 +64,17 @@ export function runRowPart(row: RunRow, bench: Workbench): Part {
       <span class={side}>{side}</span>
     </p>
   ) as string;
-  const figures = (<RunFigures row={row} bench={bench} />) as string;
+  const cells = cellsOf(row, bench);
   const line = lineOf(row.run, row.line);
-  const fields = fieldsOf(row.run, row.fittings, row.end, bench.job.units);
   return {
     id,
-    frame: `${row.depth}`,
+    frame: `${row.depth} ${bench.job.units}`,
     children: [
       { id: `${id}:name`, html: head },
       { id: formPartId(lineForm(run)), html: line },
-      { id: `${id}:figures`, html: figures },
-      { id: formPartId(fieldsForm(run)), html: fields },
+      ...cells.map((cell) => cell.figure),
     ],
-    html: () =>
-      (
-        <RunItem job={bench.id} row={row} head={head} figures={figures} line={line} fields={fields} />
-      ) as string,
+    html: () => (<RunItem job={bench.id} row={row} head={head} cells={cells} line={line} />) as string,
   };
 }
 
@@ -95,12 +82,11 @@ interface RunItemProps {
   readonly job: string;
   readonly row: RunRow;
   readonly head: string;
-  readonly figures: string;
+  readonly cells: readonly Cell[];
   readonly line: string;
-  readonly fields: string;
 }
 
-function RunItem({ job, row, head, figures, line, fields }: RunItemProps): JSX.Element {
+function RunItem({ job, row, head, cells, line }: RunItemProps): JSX.Element {
   const run = row.run.id;
   const id = runRowId(run);
   const action = runAction(job, run);
@@ -110,21 +96,15 @@ function RunItem({ job, row, head, figures, line, fields }: RunItemProps): JSX.E
       <EditForm id={lineForm(run)} action={`${action}/line`} live class="edit line">
         {line as 'safe'}
       </EditForm>
-      {figures as 'safe'}
-      <details id={`${id}:more`} class="more">
-        <summary id={`${id}:more:summary`}>
-          Fields<span class="visually-hidden" safe>{` of run ${run}`}</span>
-        </summary>
-        <EditForm id={fieldsForm(run)} action={action} live>
-          {fields as 'safe'}
-        </EditForm>
-        <EditForm id={underForm(run)} action={`${action}/under`}>
-          <UnderFields run={run} />
-        </EditForm>
-        <EditForm id={deleteForm(run)} action={`${action}/delete`} class="edit slight">
-          <DeleteRunFields run={run} />
-        </EditForm>
-      </details>
+      <dl class="figures">
+        {cells.map((cell) => (
+          <div>
+            <dt safe>{cell.head}</dt>
+            <dd>{cell.figure.html() as 'safe'}</dd>
+          </div>
+        ))}
+      </dl>
+      <PanelLink id={runPanel(run)} href={action} of={`of run ${run}`} />
     </li>
   );
 }

@@ -1,45 +1,75 @@
 import { describe, expect, it } from 'vitest';
-import { changedParts, outOfBand } from '../../../server/parts/changed-parts.ts';
+import { type Change, changedParts } from '../../../server/parts/changed-parts.ts';
 import type { Part } from '../../../views/part.ts';
 
-const leaf = (id: string, text: string): Part => ({ id, html: `<p id="${id}">${text}</p>` });
-const list = (...children: Part[]): Part => ({
-  id: 'list',
+const leaf = (id: string, text = ''): Part => ({ id, html: `<p id="${id}">${text}</p>` });
+const text = (id: string, words: string): Part => ({
+  id,
+  text: words,
+  html: () => `<b id="${id}">${words}</b>`,
+});
+const pieces = (...children: Part[]): Part => ({
+  id: 'pieces',
   frame: children.map(({ id }) => id).join(' '),
   children,
-  html: () => `<ul id="list">${children.map((child) => child.id).join()}</ul>`,
+  html: () => `<div id="pieces">${children.map((child) => child.id).join()}</div>`,
 });
+const list = (...children: Part[]): Part => ({ ...pieces(...children), list: true }) as Part;
+const rows = (ids: string) => list(...[...ids].map((id) => leaf(id)));
+
+/** What is done, in short: `=a` replaced, `"a` its text, `-a` taken out, `+a<b` b put behind a. */
+function told(change: Change): string {
+  switch (change.what) {
+    case 'replace':
+      return `=${change.part.id}`;
+    case 'text':
+      return `"${change.id}`;
+    case 'remove':
+      return `-${change.id}`;
+    case 'insert':
+      return `+${change.after ?? ''}<${change.rows.map(({ id }) => id).join('')}`;
+  }
+}
+
+const changes = (before: Part[], after: Part[]) => changedParts(before, after).map(told);
 
 describe('changedParts', () => {
   it('names what is new or another, and nothing else', () => {
     const before = [leaf('a', '1'), leaf('b', '1')];
     const after = [leaf('a', '1'), leaf('b', '2'), leaf('c', '1')];
-    expect(changedParts(before, after).map(({ id }) => id)).toEqual(['b', 'c']);
-    expect(changedParts(after, after)).toEqual([]);
+    expect(changes(before, after)).toEqual(['=b', '=c']);
+    expect(changes(after, after)).toEqual([]);
   });
 
-  it('descends into a list that kept its rows', () => {
-    const before = [list(leaf('x', '1'), leaf('y', '1'))];
-    expect(changedParts(before, [list(leaf('x', '1'), leaf('y', '2'))]).map(({ id }) => id)).toEqual(['y']);
+  it('descends into a piece that kept its frame', () => {
+    const before = [pieces(leaf('x', '1'), leaf('y', '1'))];
+    expect(changes(before, [pieces(leaf('x', '1'), leaf('y', '2'))])).toEqual(['=y']);
   });
 
-  it('sends a list whole that gained, lost or moved a row', () => {
-    const before = [list(leaf('x', '1'), leaf('y', '1'))];
-    expect(changedParts(before, [list(leaf('y', '1'), leaf('x', '1'))]).map(({ id }) => id)).toEqual([
-      'list',
-    ]);
-    expect(changedParts(before, [list(leaf('x', '1'))]).map(({ id }) => id)).toEqual(['list']);
-  });
-});
-
-describe('outOfBand', () => {
-  it('marks the root', () => {
-    expect(outOfBand({ id: 'a', html: '<p class="k" id="a">x</p>' })).toBe(
-      '<p class="k" hx-swap-oob="true" id="a">x</p>',
-    );
+  it('sends a piece whole that did not, and is no list', () => {
+    expect(changes([pieces(leaf('x'), leaf('y'))], [pieces(leaf('y'), leaf('x'))])).toEqual(['=pieces']);
   });
 
-  it('throws where the root is another', () => {
-    expect(() => outOfBand({ id: 'a', html: '<p><b id="a"></b></p>' })).toThrow('does not carry its id');
+  it('sends only the text of what is a text', () => {
+    expect(changes([text('t', '1'), text('u', '1')], [text('t', '2'), text('u', '1')])).toEqual(['"t']);
+  });
+
+  it.each([
+    ['abcd', 'abxcd', ['+b<x']],
+    ['abcd', 'abcdx', ['+d<x']],
+    ['abcd', 'xabcd', ['+<x']],
+    ['abcd', 'acd', ['-b']],
+    ['abcdef', 'acbdef', ['-b', '-c', '+a<cb']],
+    ['abcd', 'dcba', ['=pieces']],
+    ['ab', 'cd', ['=pieces']],
+    ['a', 'aa'.slice(0, 1), []],
+  ])('a list that was %s and is %s: %j', (before, after, expected) => {
+    expect(changes([rows(before)], [rows(after)])).toEqual(expected);
+  });
+
+  it('looks into the rows that stayed where a list gained one', () => {
+    const before = [list(leaf('a', '1'), leaf('b', '1'), leaf('c', '1'))];
+    const after = [list(leaf('a', '2'), leaf('x', '1'), leaf('b', '1'), leaf('c', '2'))];
+    expect(changes(before, after)).toEqual(['+a<x', '=a', '=c']);
   });
 });

@@ -206,6 +206,12 @@ function addressOf(id: string, path: string, place: string): string {
   return `/jobs/${id}${path.replace(':place', place)}`;
 }
 
+/** What the page's script says of the panel that a form stands in. */
+function unfolded(path: string, place: string): Record<string, string> {
+  const panel = editActions.find((action) => action.path === path)?.panel?.(place);
+  return panel === undefined ? {} : { livePanels: panel };
+}
+
 /** A level without fixtures, so that it may be deleted. */
 async function appWithSpareLevel() {
   const test = await testApp();
@@ -233,7 +239,7 @@ describe('every form of the workbench', () => {
 
     it('works with the script', async () => {
       const { postInPlace, id, document } = place === 'L3' ? await appWithSpareLevel() : await testApp();
-      const answer = await postInPlace(address(id), fields);
+      const answer = await postInPlace(address(id), { ...fields, ...unfolded(path, place) });
       expect(answer.statusCode).toBe(200);
       expect(answer.body).not.toContain('<!doctype html>');
       expect(answer.body).not.toContain('<!--here-->');
@@ -256,7 +262,7 @@ describe('every form of the workbench', () => {
       expect(page.body).toContain(`id="${field}:problem"`);
       expect(page.body).toMatch(new RegExp(`id="${field}"[^>]*aria-describedby="${field}:problem`));
     }
-    const parts = await postInPlace(addressOf(id, path, place), wrong);
+    const parts = await postInPlace(addressOf(id, path, place), { ...wrong, ...unfolded(path, place) });
     expect(parts.statusCode).toBe(422);
     expect(parts.body).toMatch(says);
     expect(swapped(parts.body)).toHaveLength(2);
@@ -273,8 +279,9 @@ describe('an edit in place', () => {
     const ids = swapped(answer.body);
     expect(ids).toContain('answer');
     expect(ids).toContain('path');
-    expect(ids).toContain('run:SHH:figures');
-    expect(ids).not.toContain('run:KSC:figures');
+    expect(ids).toContain('fresh');
+    expect(answer.body).toContain('<data value="run:SHH:residual">');
+    expect(answer.body).not.toContain('<data value="run:KSC:');
     expect(ids).not.toContain('runs');
     expect(ids).not.toContain('basis:fields');
   });
