@@ -2,7 +2,7 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { makeCluster } from '../postgres/cluster.ts';
 import { type KillFigures, killRounds } from './kill-rounds.ts';
 
@@ -30,6 +30,7 @@ describe('a server killed in the midst of saves', () => {
     'loses none in PostgreSQL, each third time with a process of the database',
     async () => {
       const cluster = await makeCluster();
+      onTestFinished(cluster.remove);
       const figures = await killRounds(
         cluster.address,
         { DATABASE_URL: cluster.address },
@@ -39,7 +40,6 @@ describe('a server killed in the midst of saves', () => {
           if (round % 3 === 2) await killBackend(cluster.address);
         },
       );
-      await cluster.remove();
       tell('PostgreSQL', figures);
       expect(figures.acknowledged).toBeGreaterThanOrEqual(rounds);
     },
