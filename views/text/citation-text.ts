@@ -1,7 +1,7 @@
 import type { Cited, Locator, Source, Verification } from '../../tables/table.ts';
 
 /** How far a value was compared with its document, in words. */
-function verificationText(verified: Verification): string {
+export function verificationText(verified: Verification): string {
   switch (verified) {
     case 'seen':
       return 'read in the document';
@@ -28,7 +28,7 @@ function editionIsPlain({ title, edition }: Source): boolean {
 }
 
 /** Document and edition, and the place in it where one is known. */
-function placeText(source: Source, at: Locator): string {
+export function placeText(source: Source, at: Locator): string {
   const { title, edition } = source;
   const document = editionIsPlain(source) ? `${title} ${edition}`.trim() : `${title} (${edition})`;
   return [document, ...placesIn(at)].join(', ');
