@@ -27,6 +27,7 @@ import { registerPriceBooks } from './routes/price-books.tsx';
 import { registerPriceImports } from './routes/price-imports.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
 import { registerRows } from './routes/rows.tsx';
+import { registerSheet } from './routes/sheet.tsx';
 import { registerSizing } from './routes/sizing.tsx';
 import { registerTakeOff } from './routes/take-off.tsx';
 import { registerTurns } from './routes/turns.ts';
@@ -113,6 +114,7 @@ export async function buildApp({
   registerCompare(app, context);
   registerSizing(app, context);
   registerTakeOff(app, context);
+  registerSheet(app, context);
   registerQuickStart(app, context);
   registerPriceBooks(app, context);
   registerPriceBook(app, context);

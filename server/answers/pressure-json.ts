@@ -1,6 +1,7 @@
 import { type InletResult, ledger, type Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
 import { profiles } from '../../tables/profiles.ts';
+import { jobHash } from '../document/job-hash.ts';
 import { citedJson, findingJson } from './finding-json.ts';
 import type { PressureAnswer } from './schema-pressure.ts';
 
@@ -15,6 +16,7 @@ export function pressureJson(report: Report, shown: InletResult | undefined): Pr
     format: 'hightap-pressure',
     version: 1,
     job: job.name,
+    jobFile_sha256: jobHash(job),
     scheme: { id: scheme.id, name: scheme.name },
     basis: {
       profile: basis.profile,

@@ -22,7 +22,7 @@ export const commands: readonly Command[] = [
     },
     details: [
       'JOB is a job file, or - for standard input.',
-      `${jsonUnits} Keys: job, scheme, basis, supply, demand, passes, worst, inlets (smallest margin first), path (fixture, side, lines of the ledger, unverified), runs, findings, unverified (table values on the worst path that nobody could verify).`,
+      `${jsonUnits} Keys: job, jobFile_sha256 (as on the sheet), scheme, basis, supply, demand, passes, worst, inlets (smallest margin first), path (fixture, side, lines of the ledger, unverified), runs, findings, unverified (table values on the worst path that nobody could verify).`,
     ],
     load: async () => (await import('./pressure.ts')).pressure,
   },
@@ -117,6 +117,29 @@ export const commands: readonly Command[] = [
       `${jsonUnits} Lengths stand in feet as well. Money is a decimal in a string. Keys: job, scheme, prices, lines (item, kind, sizes, count or length, phase, area, service, from, price), pieces (pipe to cut), priced, labor_h, total, bid, against, missingPrices, questions, rules, values (table values and rules of thumb).`,
     ],
     load: async () => (await import('./takeoff.ts')).takeoff,
+  },
+  {
+    name: 'sheet',
+    about: 'the whole calculation as a PDF for plan review; or whether paper and file match',
+    takes: ['JOB'],
+    options: {
+      out: { takes: 'FILE.pdf', about: 'where the PDF is written' },
+      match: {
+        takes: 'HASH',
+        about: 'instead: is this hash, read off paper, that of the job file? exit code 1 if not',
+      },
+      units: { takes: 'us|si', about: "the reader's system, the job's without it" },
+      paper: { takes: 'letter|a4', about: 'letter for us units and a4 for si without it' },
+      date: { takes: 'YYYY-MM-DD', about: 'the day on each page; none without it' },
+      prices,
+      scheme,
+    },
+    details: [
+      'JOB is a job file, or - for standard input.',
+      'Each page carries the first digits of the SHA-256 of the job file, written as Hightap writes it; the whole of it stands once. The same job gives the same bytes.',
+      'Prices come from the book that ships, which is INVENTED, unless --prices names another.',
+    ],
+    load: async () => (await import('./sheet.ts')).sheet,
   },
   {
     name: 'schema',

@@ -74,7 +74,7 @@ function gridOf({ columns, rows }: SheetTable, room: number, measure: Measure): 
     const cells = plain.map(({ cells, kind }) => [cells[at] ?? '', styleOf(kind)] as const);
     const widestOf = (texts: readonly (readonly [string, TextStyle])[]): number =>
       texts.reduce((most, [words, style]) => Math.max(most, measure(words, style)), 0);
-    const words = (text: string): string[] => text.split(/ |(?<=[-/–])(?=\p{L})/u);
+    const words = (text: string): string[] => text.split(/ |(?<=\p{Ll}{2}[-/–])(?=\p{Ll}{2})/u);
     const longest = widestOf(
       cells.flatMap(([text, style]) => words(text).map((word) => [word, style] as const)),
     );

@@ -1,5 +1,5 @@
 /**
- * Breaks text into lines no wider than `room`: at spaces, behind a hyphen or slash inside a word, and a word that is
+ * Breaks text into lines no wider than `room`: at spaces, behind a hyphen or slash between two words, and a word that is
  * wider than the room wherever it must. Line breaks in the text are kept; an empty text is one empty line.
  *
  * @param width of a piece of text, in the unit of `room`
@@ -14,7 +14,7 @@ export function wrap(text: string, room: number, width: (text: string) => number
 function wrapParagraph(paragraph: string, room: number, width: (text: string) => number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const piece of paragraph.split(/(?<= )|(?<=[-/–](?=\p{L}))/u)) {
+  for (const piece of paragraph.split(/(?<= )|(?<=\p{Ll}{2}[-/–](?=\p{Ll}{2}))/u)) {
     if (width((line + piece).trimEnd()) <= room) {
       line += piece;
       continue;

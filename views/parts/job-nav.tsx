@@ -5,6 +5,7 @@ export const jobPages = [
   ['/sizing', 'Size at least cost'],
   ['/takeoff', 'Take-off'],
   ['/history', 'History'],
+  ['/sheet', 'Sheet'],
 ] as const;
 
 export type JobPageAddress = (typeof jobPages)[number][0];

@@ -9,7 +9,7 @@ import {
 import { units } from '../../../tables/units/definitions.ts';
 import type { SheetFormula, SheetRow, SheetSection } from '../../../views/sheet.ts';
 import { citedText, provenanceText } from '../../../views/text/citation-text.ts';
-import { citedPlace } from '../../cli/unverified-lines.ts';
+import { citedPlace } from '../../words/cited-words.ts';
 import { paragraph, row, table, words } from '../blocks.ts';
 
 /** A sum of more terms is no example that anybody reads. */

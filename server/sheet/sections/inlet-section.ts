@@ -31,7 +31,7 @@ export function inletSection({ network, inlets }: Report): SheetSection {
     figures(`Left, ${pressure}`),
     figures(`Needs, ${pressure}`),
     figures(`To spare, ${pressure}`),
-    words(''),
+    words('Judged'),
   ];
   return {
     id: 'inlets',
