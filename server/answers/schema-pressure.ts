@@ -59,6 +59,7 @@ const run = z
 export const pressureAnswer = z
   .object({
     ...marked('hightap-pressure'),
+    jobFile_sha256: z.string().meta({ description: 'hash of the job file, as the sheet carries it' }),
     ...ofScheme,
     basis: z.object({
       profile: z.string(),
