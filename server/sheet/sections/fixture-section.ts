@@ -1,4 +1,4 @@
-import { fixtureUnits } from '../../../engine/demand/fixture-needs.ts';
+import { fixtureUnits } from '../../../engine/demand/unit-count.ts';
 import type { Fixture, Network, Report } from '../../../engine/index.ts';
 import type { UnitSource } from '../../../engine/network/network.ts';
 import { fixtureKinds } from '../../../tables/fixtures/kinds.ts';
