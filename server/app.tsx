@@ -26,6 +26,7 @@ import { registerPriceBook } from './routes/price-book.tsx';
 import { registerPriceBooks } from './routes/price-books.tsx';
 import { registerPriceImports } from './routes/price-imports.tsx';
 import { registerQuickStart } from './routes/quick-start.tsx';
+import { registerRiser } from './routes/riser.tsx';
 import { registerRows } from './routes/rows.tsx';
 import { registerSheet } from './routes/sheet.tsx';
 import { registerSizing } from './routes/sizing.tsx';
@@ -115,6 +116,7 @@ export async function buildApp({
   registerSizing(app, context);
   registerTakeOff(app, context);
   registerSheet(app, context);
+  registerRiser(app, context);
   registerQuickStart(app, context);
   registerPriceBooks(app, context);
   registerPriceBook(app, context);

@@ -17,7 +17,7 @@ const htmxConfig = JSON.stringify({
   ],
 });
 
-const styleSheets = ['app.css', 'schemes.css', 'prices.css', 'take-off.css', 'sheet.css'];
+const styleSheets = ['app.css', 'schemes.css', 'prices.css', 'take-off.css', 'drawing.css', 'sheet.css'];
 const scripts = ['htmx.js', 'app.js'];
 
 /** A whole document. */

@@ -142,6 +142,17 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./sheet.ts')).sheet,
   },
   {
+    name: 'riser',
+    about: 'the riser drawing of a scheme, heights to scale, as an SVG file',
+    takes: ['JOB'],
+    options: { scheme },
+    details: [
+      'JOB is a job file, or - for standard input: hightap riser my-job.json > my-riser.svg',
+      'Hot pipe is dashed, a larger bore is a heavier line, the path to the worst fixture lies on a band. The file needs nothing beside it.',
+    ],
+    load: async () => (await import('./riser.tsx')).riser,
+  },
+  {
     name: 'schema',
     about: 'the JSON Schema of a job file',
     takes: [],

@@ -23,6 +23,9 @@ const tone = {
   band: '#ffe9a8',
 };
 
+/** Id of the run that was asked for, for an address that leads to it. */
+export const markedId = 'marked-run';
+
 export interface DrawingSvgProps {
   readonly drawing: PlacedDrawing;
   /** All that the drawing says, in a sentence or two. */
@@ -124,7 +127,19 @@ function Pipe({ pipe, about, link, marked }: DrawingSvgProps & { readonly pipe: 
     .join(' ');
   const drawn = (
     <>
-      {marked === run ? <path class="mark" d={pathOf(way)} stroke-width={tenth(weight + 6)} /> : ''}
+      {marked === run ? (
+        <path
+          id={markedId}
+          class="mark"
+          d={pathOf(way)}
+          stroke-width={tenth(weight + 8)}
+          stroke-opacity="0.35"
+          stroke-dasharray="none"
+          stroke-linecap="round"
+        />
+      ) : (
+        ''
+      )}
       {link === undefined ? (
         ''
       ) : (

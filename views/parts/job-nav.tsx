@@ -4,6 +4,7 @@ export const jobPages = [
   ['/compare', 'Schemes side by side'],
   ['/sizing', 'Size at least cost'],
   ['/takeoff', 'Take-off'],
+  ['/riser', 'Riser'],
   ['/history', 'History'],
   ['/sheet', 'Sheet'],
 ] as const;

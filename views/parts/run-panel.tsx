@@ -1,5 +1,7 @@
+import { attribute } from '../components/attribute.ts';
 import { EditForm } from '../components/edit-form.tsx';
 import type { RunRow, Workbench } from '../workbench.ts';
+import { drawnRunAddress } from './run-address.ts';
 import { DeleteRunFields, RunEditFields, UnderFields } from './run-fields.tsx';
 import { deleteForm, fieldsForm, runAction, underForm } from './run-ids.ts';
 
@@ -9,6 +11,9 @@ export function RunPanel({ row, bench }: { row: RunRow; bench: Workbench }): JSX
   const action = runAction(bench.id, run);
   return (
     <>
+      <p>
+        <a href={attribute(drawnRunAddress(bench.id, run))}>On the riser</a>
+      </p>
       <EditForm id={fieldsForm(run)} action={action} live>
         <RunEditFields row={row} system={bench.job.units} />
       </EditForm>

@@ -1,8 +1,9 @@
 import type { DrawingWords } from '../../engine/drawing/placed.ts';
-import type { Device, Run } from '../../engine/job/job.ts';
+import type { Device } from '../../engine/job/job.ts';
 import type { Report } from '../../engine/network/report.ts';
 import { figure, figureWithUnit, unitSymbol } from './figure.ts';
 import { endWords } from './loss-step.ts';
+import { shortSizeText } from './size-text.ts';
 
 /** A longer name is cut in a drawing; the table beside it has it whole. */
 const longestName = 26;
@@ -18,8 +19,8 @@ export function drawingWords({ network, solution, worst }: Report): DrawingWords
       const run = runs[at]!;
       const flow = figureWithUnit(solution.flow[at]!, 'flow', system);
       return [
-        `${short(run.id)} ${sizeWord(run)} ${flow}`,
-        `${short(run.id)} ${sizeWord(run)}`,
+        `${short(run.id)} ${shortSizeText(run.size)} ${flow}`,
+        `${short(run.id)} ${shortSizeText(run.size)}`,
         short(run.id),
       ];
     },
@@ -27,7 +28,7 @@ export function drawingWords({ network, solution, worst }: Report): DrawingWords
       const run = runs[at]!;
       const inlet = inletAt.get(at);
       const last = network.subtreeEnd[at] === at + 1;
-      const named = `${short(run.id)} ${sizeWord(run)}`;
+      const named = `${short(run.id)} ${shortSizeText(run.size)}`;
       if (inlet === undefined)
         return last ? [[short(endWords(run)), named], [short(run.id)]] : [[short(endWords(run))]];
       const { fixture, side } = inlet;
@@ -80,10 +81,6 @@ function inTwo(text: string): readonly [first: string, second: string] {
   const longest = (at: number) => Math.max(at, text.length - at);
   const at = spaces.reduce((best, next) => (longest(next) < longest(best) ? next : best));
   return [text.slice(0, at), text.slice(at + 1)];
-}
-
-function sizeWord({ size }: Run): string {
-  return `${size}″`;
 }
 
 function sourceWord(kind: Report['network']['supply']['kind']): string {

@@ -12,3 +12,8 @@ export function sizeUnit(size: string): 'in' | 'mm' {
 export function sizeText(size: string): string {
   return isMetric(size) ? `${size} mm` : `${size} in.`;
 }
+
+/** The same where there is little room, as in a drawing: `3/4″`, `20x2.8 mm`. */
+export function shortSizeText(size: string): string {
+  return isMetric(size) ? `${size} mm` : `${size}″`;
+}

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { overlap } from '../../../engine/drawing/box.ts';
 import type { Box, PlacedDrawing } from '../../../engine/drawing/placed.ts';
 import { drawRiser } from '../../../engine/drawing/riser.ts';
-import { quickStart } from '../../../engine/index.ts';
 import type { Report } from '../../../engine/network/report.ts';
 import { drawingWords } from '../../../views/text/drawing-words.ts';
 import { buildingJob } from '../../bench/building-job.ts';
 import { exampleNames, openExample, reportOf as solved } from '../../examples/open-example.ts';
-import { cold, fixture, ft, job, psi, reportOf, run } from '../../jobs/written-job.ts';
+import { cold, fixture, ft, job, reportOf, run } from '../../jobs/written-job.ts';
+import { manyBathsJob } from './many-baths.ts';
 
 const draw = (report: Report): PlacedDrawing => drawRiser(report, drawingWords(report));
 
@@ -41,28 +41,6 @@ function outside({ texts, symbols, width, height }: PlacedDrawing): Box[] {
   return [...texts, ...symbols]
     .map(({ box }) => box)
     .filter(({ left, top, right, bottom }) => left < 0 || top < 0 || right > width || bottom > height);
-}
-
-/** An invented house of many baths: 192 runs as trunk and branch. */
-function manyBaths(): Report {
-  const levels = [
-    { name: 'Lower level', height: ft(10), fullBaths: 3, halfBaths: 1, laundries: 1 },
-    { name: 'Main floor', height: ft(10), fullBaths: 3, halfBaths: 2, laundries: 1 },
-    { name: 'Upper floor', height: ft(9), fullBaths: 5, halfBaths: 0, laundries: 1 },
-  ];
-  return solved(
-    quickStart({
-      name: 'Many baths (invented)',
-      units: 'us',
-      profile: 'irc-2021',
-      levels,
-      kitchenLevel: 1,
-      hoseBibbs: 4,
-      iceMaker: true,
-      rainShower: true,
-      source: { kind: 'street', low: psi(70), high: psi(85) },
-    }),
-  );
 }
 
 describe('the riser of a small house', () => {
@@ -125,7 +103,7 @@ describe('no text of a riser stands on another, on a symbol or on a pipe', () =>
   });
 
   it('in a generated house of many baths and in a tree of 150 runs', () => {
-    for (const report of [manyBaths(), solved(buildingJob(150))]) {
+    for (const report of [manyBathsJob(), buildingJob(150)].map(solved)) {
       expect(report.network.size).toBeGreaterThanOrEqual(150);
       const drawing = draw(report);
       expect(clashes(drawing)).toEqual([]);

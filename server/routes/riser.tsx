@@ -1,0 +1,28 @@
+import type { FastifyInstance } from 'fastify';
+import { RiserPage } from '../../views/pages/riser-page.tsx';
+import { drawScheme } from '../drawing/draw-scheme.ts';
+import { sendHtml } from '../http/html.ts';
+import { shownWord } from '../words/shown-word.ts';
+import type { AppContext } from './context.ts';
+import { openOrRefuse } from './open-or-refuse.ts';
+import { type Query, queryText } from './query-text.ts';
+
+interface Asked {
+  Params: { id: string };
+  Querystring: Query;
+}
+
+/** The riser drawing of the chosen scheme; `run` marks one of its runs. */
+export function registerRiser(app: FastifyInstance, context: AppContext): void {
+  app.get<Asked>('/jobs/:id/riser', async ({ params, query }, reply) => {
+    const { id, report } = await openOrRefuse(context, params.id);
+    const run = queryText(query.run);
+    const marked = report.network.positionOf.get(run);
+    const notice =
+      run === '' || marked !== undefined
+        ? ''
+        : `${report.network.scheme.name} has no run ${shownWord(run)}, so none is marked.`;
+    const view = { id, report, drawing: drawScheme(report), marked, notice };
+    return sendHtml(reply, await (<RiserPage view={view} />));
+  });
+}
