@@ -6,6 +6,8 @@ export interface RiserView {
   /** Address of the job behind `/jobs/`. */
   readonly id: string;
   readonly report: Report;
+  /** Positions from the street to the worst inlet; none where no run ends at a fixture. */
+  readonly worstPath: readonly number[];
   /** Or why there is none, in a sentence. */
   readonly drawing: PlacedDrawing | string;
   /** Position of the run that was asked for. */

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { pathTo } from '../../engine/index.ts';
 import { RiserPage } from '../../views/pages/riser-page.tsx';
 import { drawScheme } from '../drawing/draw-scheme.ts';
 import { sendHtml } from '../http/html.ts';
@@ -22,7 +23,9 @@ export function registerRiser(app: FastifyInstance, context: AppContext): void {
       run === '' || marked !== undefined
         ? ''
         : `${report.network.scheme.name} has no run ${shownWord(run)}, so none is marked.`;
-    const view = { id, report, drawing: drawScheme(report), marked, notice };
+    const { network, worst } = report;
+    const worstPath = worst === undefined ? [] : pathTo(network, worst.inlet.run);
+    const view = { id, report, worstPath, drawing: drawScheme(report), marked, notice };
     return sendHtml(reply, await (<RiserPage view={view} />));
   });
 }

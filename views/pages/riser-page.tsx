@@ -28,7 +28,7 @@ export function RiserPage({ view }: { readonly view: RiserView }): JSX.Element {
         </div>
         <section id="drawing" aria-labelledby="drawing-heading">
           <h2 id="drawing-heading">Drawing</h2>
-          <p safe>{worstPathText(report)}</p>
+          <p safe>{worstPathText(report, view.worstPath)}</p>
           {view.notice === '' ? '' : <p safe>{view.notice}</p>}
           {marked === undefined ? (
             ''

@@ -1,5 +1,4 @@
 import type { Network } from '../../engine/network/network.ts';
-import { pathTo } from '../../engine/network/path.ts';
 import { attribute } from '../components/attribute.ts';
 import type { RiserView } from '../riser.ts';
 import { figure, unitSymbol } from '../text/figure.ts';
@@ -12,9 +11,9 @@ const mostNamed = 4;
 /** All that a riser says, run by run. */
 export function RiserTable({ view }: { readonly view: RiserView }): JSX.Element {
   const { id, report, marked } = view;
-  const { network, solution, worst } = report;
+  const { network, solution } = report;
   const system = network.job.units;
-  const onWorst = new Set(worst === undefined ? [] : pathTo(network, worst.inlet.run));
+  const onWorst = new Set(view.worstPath);
   const goesOn = goesOnTo(network);
   return (
     <section class="scroll" tabindex="0" aria-label="Runs of the drawing">

@@ -1,5 +1,4 @@
 import type { PlacedDrawing } from '../../engine/drawing/placed.ts';
-import { pathTo } from '../../engine/network/path.ts';
 import type { Report } from '../../engine/network/report.ts';
 import { figuresApart, figureWithUnit, signedPressure } from './figure.ts';
 import { endWords, pipeWords } from './loss-step.ts';
@@ -17,13 +16,13 @@ export function drawingTitle({ network, solution }: Report, view: PlacedDrawing[
 }
 
 /** The path to the worst fixture, run by run, with what is left there. */
-export function worstPathText({ network, solution, worst }: Report): string {
+export function worstPathText({ network, solution, worst }: Report, path: readonly number[]): string {
   if (worst === undefined) return 'No run ends at a fixture yet, so there is no worst path.';
   const { inlet, residual, margin } = worst;
   const system = network.job.units;
   const [left, needed] = figuresApart(residual, inlet.requiredPressure, 'pressure', system);
   const start = figureWithUnit(solution.supplyPressure, 'pressure', system);
-  const names = pathTo(network, inlet.run).map((at) => network.runs[at]!.id);
+  const names = path.map((at) => network.runs[at]!.id);
   return `The worst path goes from the street at ${start} through ${names.join(', ')} to ${inlet.fixture.name}, ${inlet.side}: ${left} left, ${signedPressure(margin, system)} against its need of ${needed}.`;
 }
 
