@@ -16,6 +16,7 @@ export type { Formula } from './explain/formula.ts';
 export type { Explained, Step, Steps } from './explain/step.ts';
 export { figures, type WrittenStep, writeOut } from './explain/write-out.ts';
 export { type HotWait, hotWaits } from './hotwater/hot-wait.ts';
+export { type Deviation, deviations, isChoice } from './job/deviations.ts';
 export type * from './job/job.ts';
 export { type LaidOut, layOut } from './layout/lay-out.ts';
 export type { Missing } from './layout/missing.ts';

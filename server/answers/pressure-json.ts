@@ -1,6 +1,7 @@
-import { type InletResult, ledger, type Report } from '../../engine/index.ts';
+import { deviations, type InletResult, ledger, type Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
 import { profiles } from '../../tables/profiles.ts';
+import { deviationText } from '../../views/text/deviation-text.ts';
 import { jobHash } from '../document/job-hash.ts';
 import { citedJson, findingJson } from './finding-json.ts';
 import type { PressureAnswer } from './schema-pressure.ts';
@@ -27,6 +28,10 @@ export function pressureJson(report: Report, shown: InletResult | undefined): Pr
       coldTemperature_K: basis.coldTemperature.si,
       hotTemperature_K: basis.hotTemperature.si,
     },
+    deviations: deviations(job).map((deviation) => ({
+      what: deviation.what,
+      says: deviationText(deviation, job.units),
+    })),
     supply: {
       kind: supply.kind,
       elevation_m: supply.elevation.si,

@@ -70,6 +70,9 @@ export const pressureAnswer = z
       coldTemperature_K: z.number(),
       hotTemperature_K: z.number(),
     }),
+    deviations: z.array(z.object({ what: z.string(), says: z.string() })).meta({
+      description: 'what the job settles for itself, in place of its code or where that leaves it open',
+    }),
     supply: z.object({
       kind: z.string(),
       elevation_m: z.number(),

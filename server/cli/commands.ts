@@ -22,7 +22,7 @@ export const commands: readonly Command[] = [
     },
     details: [
       'JOB is a job file, or - for standard input.',
-      `${jsonUnits} Keys: job, jobFile_sha256 (as on the sheet), scheme, basis, supply, demand, passes, worst, inlets (smallest margin first), path (fixture, side, lines of the ledger, unverified), runs, findings, unverified (table values on the worst path that nobody could verify).`,
+      `${jsonUnits} Keys: job, jobFile_sha256 (as on the sheet), scheme, basis, deviations (what the job settles for itself), supply, demand, passes, worst, inlets (smallest margin first), path (fixture, side, lines of the ledger, unverified), runs, findings, unverified (table values on the worst path that nobody could verify).`,
     ],
     load: async () => (await import('./pressure.ts')).pressure,
   },

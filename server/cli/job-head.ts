@@ -35,6 +35,7 @@ function basisWords(basis: Basis): string {
     `cold ${basis.coldTemperature.typed}`,
     `hot ${basis.hotTemperature.typed}`,
     ...(basis.elevationFactor === undefined ? [] : [`height by ${basis.elevationFactor.typed}`]),
+    ...(basis.fittings === 'loss-coefficient' ? ['fittings by K'] : []),
     ...(basis.fittingAllowancePercent === undefined
       ? []
       : [`fittings as ${basis.fittingAllowancePercent} % of the length`]),

@@ -1,5 +1,6 @@
-import type { InletResult, Report } from '../../engine/index.ts';
+import { deviations, type InletResult, isChoice, type Job, type Report } from '../../engine/index.ts';
 import { unverifiedOnPath } from '../../engine/network/unverified.ts';
+import { deviationText } from '../../views/text/deviation-text.ts';
 import { unitSymbol } from '../../views/text/figure.ts';
 import { chooseInlet, inletName } from '../answers/choose-inlet.ts';
 import { countsOf, countWords } from '../answers/findings-count.ts';
@@ -12,6 +13,7 @@ import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome } from './outcome.ts';
 import { leftAndNeeded } from './short-of.ts';
 import { restsOn, unverifiedLines } from './unverified-lines.ts';
+import { wrap } from './wrap.ts';
 
 /** `hightap pressure JOB`: summary, inlets by margin, one path as a ledger. */
 export async function pressure({ words, values, flags, input }: Call): Promise<Outcome> {
@@ -41,7 +43,19 @@ function pressureLines(report: Report, shown: InletResult | undefined, all: bool
     ...ledgerLines(report, shown),
     '',
     ...unverifiedLines(unverifiedOnPath(network, solution, shown.inlet)),
+    ...deviationLines(network.job),
     ...deferral,
+  ];
+}
+
+/** Where the job departs from its profile; what it chooses stands in the line of the basis. */
+function deviationLines(job: Job): string[] {
+  const own = deviations(job).filter((deviation) => !isChoice(deviation));
+  if (own.length === 0) return [];
+  return [
+    'Where the job departs from its code',
+    ...own.flatMap((deviation) => wrap(deviationText(deviation, job.units), '  - ')),
+    '',
   ];
 }
 

@@ -15,6 +15,7 @@ import type { BidLine } from '../../views/take-off.ts';
 import { citedText } from '../../views/text/citation-text.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import type { Earlier } from '../answers/taken-off.ts';
+import { quantityWords } from '../takeoff/in-units.ts';
 import { citedValue } from '../words/cited-words.ts';
 import { money } from '../words/money-words.ts';
 import { differenceLines } from './difference-lines.ts';
@@ -45,11 +46,11 @@ export function takeOffLines(
     ...labelled('Job', job.name),
     ...labelled('Scheme', `${taken.scheme.name} (${taken.scheme.id})`),
     ...bookLines(book),
-    ...sections.flatMap(([group, title]) => sectionLines(group, title, priced.lines)),
+    ...sections.flatMap(([group, title]) => sectionLines(group, title, priced.lines, job.units)),
     '',
     ...totalLines(priced, book),
     ...builtLines(built, book),
-    ...(earlier === undefined ? [] : differenceLines(earlier, book.currency)),
+    ...(earlier === undefined ? [] : differenceLines(earlier, book.currency, job.units)),
     ...questionLines(taken),
     '',
     'How it was counted (common practice, no source, but for the table values below)',
@@ -74,12 +75,17 @@ function shortName(article: Article): string {
 
 interface Row {
   readonly name: string;
-  readonly unit: string;
+  readonly unit: 'each' | 'ft';
   readonly byPhase: Map<PhaseId, PricedLine['line']['quantity']>;
   readonly cents: number | undefined;
 }
 
-function sectionLines(group: PartGroup, title: string, lines: readonly PricedLine[]): string[] {
+function sectionLines(
+  group: PartGroup,
+  title: string,
+  lines: readonly PricedLine[],
+  units: Job['units'],
+): string[] {
   const rows = new Map<string, Row>();
   for (const priced of lines) {
     const { article, unit, phase, quantity } = priced.line;
@@ -102,7 +108,7 @@ function sectionLines(group: PartGroup, title: string, lines: readonly PricedLin
     const parts = [...byPhase.values()];
     const total = parts.reduce((sum, part) => sum.plus(part));
     const shown = (one: typeof total | undefined): string =>
-      one === undefined ? '' : unit === 'ft' ? `${one.toDecimalPlaces(1)} ft` : `${one}`;
+      one === undefined ? '' : quantityWords(one, unit, units);
     const price = cents === undefined ? (group === 'joint' ? 'in fittings' : 'missing') : money(cents);
     const each = (Object.keys(phases) as PhaseId[]).map((phase) => shown(byPhase.get(phase)));
     return [shown(total), ...each, name, price];

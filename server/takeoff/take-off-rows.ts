@@ -3,6 +3,7 @@ import { joints, materials } from '../../tables/pipe/names.ts';
 import { partGroups, partKinds } from '../../tables/takeoff/part-kinds.ts';
 import type { Field } from '../spreadsheet/csv-text.ts';
 import { areaText } from './area-text.ts';
+import { eachIn, quantityIn, unitIn } from './in-units.ts';
 import { sizesText } from './item-name.ts';
 
 /** The columns of a take-off in a spreadsheet. */
@@ -51,13 +52,15 @@ export function takeOffRows(
       to === undefined ? '' : `${materials[to.material]} with ${joints[to.joint]}`,
       type ?? '',
       ports ?? '',
-      quantity.toNumber(),
-      unit,
+      quantityIn(quantity, unit, job.units).toNumber(),
+      unitIn(unit, job.units),
       phase,
       areaText(job, area),
       service,
-      origins.map(({ runs, quantity: part }) => `${runs.join('+')}: ${part}`).join('; '),
-      known ? priced.each.toNumber() : '',
+      origins
+        .map(({ runs, quantity: part }) => `${runs.join('+')}: ${quantityIn(part, unit, job.units)}`)
+        .join('; '),
+      known ? eachIn(priced.each, unit, job.units).toNumber() : '',
       known ? priced.cents / 100 : priced.price,
       known ? priced.hours : '',
       book.currency,

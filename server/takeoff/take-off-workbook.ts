@@ -1,29 +1,36 @@
-import type { Job, PriceBook } from '../../engine/index.ts';
+import type { Job, PriceBook, UnitSystem } from '../../engine/index.ts';
 import { type CutPlan, cutPipe, type PipeCuts } from '../../engine/takeoff/cut-pipe.ts';
 import { fromCutUnits } from '../../engine/takeoff/cut-stock-unit.ts';
 import { materials } from '../../tables/pipe/names.ts';
-import { fromSI } from '../../tables/units/definitions.ts';
 import { questionText } from '../../views/text/question-text.ts';
 import { sizeUnit } from '../../views/text/size-text.ts';
 import type { Field } from '../spreadsheet/csv-text.ts';
 import type { Sheet } from '../spreadsheet/xlsx-file.ts';
+import { lengthIn, unitIn } from './in-units.ts';
 import { itemName } from './item-name.ts';
 import { bookName, takeOffHead, takeOffRows } from './take-off-rows.ts';
 import type { PricedTakeOff } from './take-off-scheme.ts';
 
-const cutHead = [
+const cutHead = (unit: string) => [
   'material',
   'size',
   'length no.',
   'form',
-  'length ft',
+  `length ${unit}`,
   'run',
   'part',
-  'cut ft',
-  'off-cut ft',
+  `cut ${unit}`,
+  `off-cut ${unit}`,
 ];
 
-const boughtHead = ['material', 'size', 'form', 'length ft', 'count', 'bought ft'];
+const boughtHead = (unit: string) => [
+  'material',
+  'size',
+  'form',
+  `length ${unit}`,
+  'count',
+  `bought ${unit}`,
+];
 
 /** A take-off as a workbook: what it comes to, its lines, the lengths of pipe that are bought, and their cuts. */
 export function takeOffWorkbook(
@@ -33,6 +40,8 @@ export function takeOffWorkbook(
   plan: CutPlan,
 ): readonly Sheet[] {
   const pipes = cutPipe(one.taken, plan);
+  const { units } = job;
+  const unit = unitIn('ft', units);
   return [
     { name: 'Summary', rows: summaryRows(job, one, book), widths: [24, 70] },
     {
@@ -43,14 +52,14 @@ export function takeOffWorkbook(
     },
     {
       name: 'Pipe lengths',
-      head: boughtHead,
-      rows: pipes.flatMap(boughtRows),
+      head: boughtHead(unit),
+      rows: pipes.flatMap((pipe) => boughtRows(pipe, units)),
       widths: [18, 9, 8, 11, 8, 11],
     },
     {
       name: 'Pipe cuts',
-      head: cutHead,
-      rows: pipes.flatMap(cutRows),
+      head: cutHead(unit),
+      rows: pipes.flatMap((pipe) => cutRows(pipe, units)),
       widths: [18, 9, 11, 8, 11, 16, 9, 11, 11],
     },
   ];
@@ -81,20 +90,20 @@ function summaryRows(
   ];
 }
 
-function boughtRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])[] {
+function boughtRows({ material, size, cut }: PipeCuts, system: UnitSystem): readonly (readonly Field[])[] {
   if (cut.is !== 'packed' && cut.is !== 'allowed') return [];
   const { counts } = cut.is === 'packed' ? cut.packing.totals : cut.allowance;
   return counts.map(({ stock, count }) => [
     materials[material],
     `${size} ${sizeUnit(size)}`,
     stock.form,
-    feet(stock.length),
+    inUnits(stock.length, system),
     count,
-    feet(stock.length * count),
+    inUnits(stock.length * count, system),
   ]);
 }
 
-function cutRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])[] {
+function cutRows({ material, size, cut }: PipeCuts, system: UnitSystem): readonly (readonly Field[])[] {
   if (cut.is !== 'packed') return [];
   return cut.packing.sticks.flatMap(({ stock, cuts, offCut }, at) =>
     cuts.map(({ id, part, parts, length }, place) => [
@@ -102,16 +111,16 @@ function cutRows({ material, size, cut }: PipeCuts): readonly (readonly Field[])
       `${size} ${sizeUnit(size)}`,
       at + 1,
       stock.form,
-      feet(stock.length),
+      inUnits(stock.length, system),
       id,
       parts === 1 ? 'whole' : `${part} of ${parts}`,
-      feet(length),
-      place === cuts.length - 1 ? feet(offCut) : '',
+      inUnits(length, system),
+      place === cuts.length - 1 ? inUnits(offCut, system) : '',
     ]),
   );
 }
 
-/** Cut units as feet, to the thousandth: a cut unit is a twenty-five-thousandth of a foot. */
-function feet(cutUnits: number): number {
-  return Math.round(fromSI(fromCutUnits(cutUnits), 'ft') * 1000) / 1000;
+/** Cut units as feet or metres, to the thousandth: a cut unit is a twenty-five-thousandth of a foot. */
+function inUnits(cutUnits: number, system: UnitSystem): number {
+  return lengthIn(fromCutUnits(cutUnits), system);
 }

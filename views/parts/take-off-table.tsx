@@ -44,7 +44,7 @@ export function TakeOffTable(props: {
               {row.item}
             </th>
             <td class="numeric each" safe>
-              {eachText(row, currency)}
+              {eachText(row, currency, units)}
             </td>
             <td class="numeric" safe>
               {typeof row.price === 'string' ? priceWords[row.price] : money(row.price.cents, currency)}
@@ -74,9 +74,12 @@ export function TakeOffTable(props: {
 
 const priceWords = { 'with fittings': 'in fittings', missing: 'missing' } as const;
 
-function eachText({ each, unit }: TakeOffRow, currency: string): string {
+function eachText({ each, unit }: TakeOffRow, currency: string, system: UnitSystem): string {
   if (each === undefined) return '';
-  return `${unitMoney(each, currency)}${unit === 'ft' ? ' / ft' : ''}`;
+  if (unit !== 'ft') return unitMoney(each, currency);
+  return system === 'si'
+    ? `${unitMoney(each / toSI(1, 'ft'), currency)} / m`
+    : `${unitMoney(each, currency)} / ft`;
 }
 
 /** A count, or a length in the reader's unit. */
