@@ -35,6 +35,12 @@ export const sources = {
       'simplified method',
     edition: '2006',
   },
+  'peak-demand-2017': {
+    id: 'peak-demand-2017',
+    title: 'Peak Water Demand Study: probability estimates for efficient fixtures in residential buildings',
+    edition: 'January 2017',
+    note: 'Only its first pages were read; its values and its rule are from memory.',
+  },
   'epa-watersense': {
     id: 'epa-watersense',
     title: 'US EPA and US DOE, WaterSense and Zero Energy Ready Home: efficient hot water delivery',

@@ -1,4 +1,5 @@
 import { benchEdit } from './edit.bench.ts';
+import { benchExactDemand } from './exact-demand.bench.ts';
 import { figure } from './figure.ts';
 import { benchPacking } from './packing.bench.ts';
 import { benchPrices } from './prices.bench.ts';
@@ -13,5 +14,6 @@ benchSolve(short);
 await benchSizing(short);
 benchPacking(short);
 benchTakeOff(short);
+benchExactDemand(short);
 await benchPrices(short);
 figure('peak_memory_mb', process.resourceUsage().maxRSS / 1024, 'MB');
