@@ -1,6 +1,7 @@
 /** The engine's public face: a checked job in, figures, findings and explanations out. Pure; SI throughout. */
 
 export type { Finding, FindingCode, Mend, Rule, Severity } from './checks/finding.ts';
+export { type RunVelocity, runVelocities } from './checks/run-velocities.ts';
 export {
   type BrokenScheme,
   type ComparedScheme,
@@ -31,6 +32,7 @@ export { rebuild } from './network/rebuild.ts';
 export type { InletResult, LedgerLine, Report } from './network/report.ts';
 export type { Solution } from './network/solution.ts';
 export { solve } from './network/solve.ts';
+export { type SupplyCurve, type SupplyPoint, supplyCurve } from './network/supply-curve.ts';
 export { report } from './report.ts';
 export { type HandMethodId, handMethods } from './sizing/hand-methods.ts';
 export type { CostCurve } from './sizing/least-cost.ts';

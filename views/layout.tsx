@@ -25,6 +25,9 @@ export function Layout(props: {
   readonly title: string;
   readonly children: Children;
   readonly class?: string;
+  /** Files of `views/assets` that only this page needs. */
+  readonly styleSheets?: readonly string[];
+  readonly scripts?: readonly string[];
 }): JSX.Element {
   return (
     <>
@@ -37,10 +40,10 @@ export function Layout(props: {
           <meta name="htmx-config" content={htmxConfig} />
           <title safe>{`${props.title} · Hightap`}</title>
           <link rel="icon" href={assetAddress('icon.svg')} type="image/svg+xml" />
-          {styleSheets.map((file) => (
+          {[...styleSheets, ...(props.styleSheets ?? [])].map((file) => (
             <link rel="stylesheet" href={assetAddress(file)} />
           ))}
-          {scripts.map((file) => (
+          {[...scripts, ...(props.scripts ?? [])].map((file) => (
             <script src={assetAddress(file)} defer></script>
           ))}
         </head>

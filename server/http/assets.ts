@@ -8,8 +8,18 @@ import type { FastifyInstance } from 'fastify';
 import { serveAssetsFrom } from '../../views/asset-address.ts';
 
 const folder = fileURLToPath(new URL('../../views/assets/', import.meta.url));
-const htmxFolder = join(dirname(createRequire(import.meta.url).resolve('htmx.org/package.json')), 'dist');
-const htmxFile = 'htmx.min.js';
+const { resolve } = createRequire(import.meta.url);
+
+/** Files that packages bring, under the names that pages know them by. */
+const packaged = [
+  { name: 'htmx.js', from: 'htmx.org', file: 'htmx.min.js' },
+  { name: 'uplot.js', from: 'uplot', file: 'uPlot.iife.min.js' },
+  { name: 'uplot.css', from: 'uplot', file: 'uPlot.min.css' },
+].map(({ name, from, file }) => ({
+  name,
+  file,
+  folder: join(dirname(resolve(`${from}/package.json`)), 'dist'),
+}));
 
 /** A name for the assets as they are: another as soon as any byte of them is another. */
 function fingerprint(): string {
@@ -18,7 +28,7 @@ function fingerprint(): string {
     ...readdirSync(folder)
       .sort()
       .map((name) => join(folder, name)),
-    join(htmxFolder, htmxFile),
+    ...packaged.map((one) => join(one.folder, one.file)),
   ];
   for (const file of files) hash.update(file.slice(folder.length)).update(readFileSync(file));
   return hash.digest('hex').slice(0, 12);
@@ -37,7 +47,9 @@ export async function registerAssets(app: FastifyInstance): Promise<void> {
     decorateReply: false,
     ...forAnHour,
   });
-  app.get(`${named}htmx.js`, (_request, reply) => reply.sendFile(htmxFile, htmxFolder, forGood));
-  app.get('/assets/htmx.js', (_request, reply) => reply.sendFile(htmxFile, htmxFolder, forAnHour));
+  for (const { name, file, folder } of packaged) {
+    app.get(`${named}${name}`, (_request, reply) => reply.sendFile(file, folder, forGood));
+    app.get(`/assets/${name}`, (_request, reply) => reply.sendFile(file, folder, forAnHour));
+  }
   serveAssetsFrom(named);
 }

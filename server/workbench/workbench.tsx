@@ -1,4 +1,4 @@
-import { ledger } from '../../engine/index.ts';
+import { type InletResult, ledger } from '../../engine/index.ts';
 import type { Part } from '../../views/part.ts';
 import { PathPanel, pathPanelId } from '../../views/parts/path-panel.tsx';
 import { remembered } from '../../views/remembered.ts';
@@ -49,8 +49,11 @@ export function pathPartOf(open: OpenJob, path: string): Part {
 function shownPath(report: OpenJob['report'], path: string): ShownPath | undefined {
   const chosen =
     report.inlets.find(({ inlet }) => pathKey(inlet.fixture.id, inlet.side) === path) ?? report.worst;
-  if (chosen === undefined) return undefined;
-  const { inlet, residual, margin } = chosen;
+  return chosen && pathOf(report, chosen);
+}
+
+/** The path from the street to an inlet of a report. */
+export function pathOf(report: OpenJob['report'], { inlet, residual, margin }: InletResult): ShownPath {
   return {
     fixture: inlet.fixture,
     side: inlet.side,

@@ -51,6 +51,8 @@ describe('guards', () => {
       ['/assets/app.css', 'text/css'],
       ['/assets/app.js', 'javascript'],
       ['/assets/htmx.js', 'javascript'],
+      ['/assets/uplot.js', 'javascript'],
+      ['/assets/uplot.css', 'text/css'],
     ] as const) {
       const answer = await app.inject(url);
       expect(answer.statusCode, url).toBe(200);

@@ -4,6 +4,7 @@ import { displayUnits } from '../../tables/units/display.ts';
 import { figure } from '../text/figure.ts';
 import { wholeMoney } from '../text/money.ts';
 import { type Corner, type CostLine, inSight } from './cost-curves.ts';
+import { PlotGrid, PlotMark } from './plot-grid.tsx';
 import { apart, type Scale, type Span, scale, tenth } from './plot-scale.ts';
 
 export interface CostPlotProps {
@@ -53,37 +54,16 @@ function Plot(props: CostPlotProps & { readonly shape: keyof typeof shapes }): J
       <title id={titleId} safe>
         {props.title}
       </title>
-      {y.marks.map((cents) => (
-        <g class="grid">
-          <line x1={left} x2={width - right} y1={y.at(cents)} y2={y.at(cents)} />
-          <text x={left - 7} y={y.at(cents) + 4} text-anchor="end" safe>
-            {wholeMoney(cents, currency)}
-          </text>
-        </g>
-      ))}
-      {x.marks.map((pressure) => (
-        <g class="grid">
-          <line x1={x.at(pressure)} x2={x.at(pressure)} y1={base} y2={base + 5} />
-          <text x={x.at(pressure)} y={base + 18} text-anchor="middle" safe>
-            {wholeFigure(pressure, system)}
-          </text>
-        </g>
-      ))}
-      <text class="axis" x={width - right} y={height - 8} text-anchor="end" safe>
-        {props.pressureLabel}
-      </text>
+      <PlotGrid
+        sheet={shapes[shape]}
+        x={x}
+        y={y}
+        xWords={(pressure) => wholeFigure(pressure, system)}
+        yWords={(cents) => wholeMoney(cents, currency)}
+        label={props.pressureLabel}
+      />
       {props.marks.map(({ pressure, label }) => (
-        <g class="mark">
-          <line x1={x.at(pressure)} x2={x.at(pressure)} y1={top - 8} y2={base} />
-          <text
-            x={x.at(pressure) + (x.at(pressure) > width * 0.75 ? -5 : 5)}
-            y={top - 12}
-            text-anchor={x.at(pressure) > width * 0.75 ? 'end' : 'start'}
-            safe
-          >
-            {label}
-          </text>
-        </g>
+        <PlotMark sheet={shapes[shape]} at={x.at(pressure)} label={label} />
       ))}
       {lines
         .map((line, at) => ({ ...line, at }))

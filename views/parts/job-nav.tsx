@@ -1,6 +1,7 @@
 /** Every page of a job: its address behind `/jobs/:id`, and what it is called. */
 export const jobPages = [
   ['', 'Workbench'],
+  ['/pictures', 'Pictures'],
   ['/compare', 'Schemes side by side'],
   ['/sizing', 'Size at least cost'],
   ['/takeoff', 'Take-off'],

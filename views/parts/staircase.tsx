@@ -4,6 +4,7 @@ import { displayUnits } from '../../tables/units/display.ts';
 import { figure, figureWithUnit, fixed, unitSymbol } from '../text/figure.ts';
 import type { ShownPath } from '../workbench.ts';
 import { gridStep } from './grid-step.ts';
+import type { Span } from './plot-scale.ts';
 import type { Stair } from './stairs.ts';
 
 interface Props {
@@ -13,6 +14,10 @@ interface Props {
   readonly system: UnitSystem;
   /** `wide` names each step below it; `narrow` numbers it as the ledger does. */
   readonly shape: 'wide' | 'narrow';
+  /** Begins the id of its title, where several staircases stand on one page. */
+  readonly id?: string;
+  /** Pressures that the drawing reaches over, Pa; its own where it is left out. */
+  readonly span?: Span;
 }
 
 const shapes = {
@@ -20,10 +25,8 @@ const shapes = {
   narrow: { width: 380, height: 320, left: 34, right: 84, top: 26, bottom: 30, type: 12 },
 } as const;
 
-/** The path from street to tap as descending steps, down to what is left; the fixture's need is the floor line. */
-export function Staircase(props: Props): JSX.Element {
-  const { path, stairs, start, system, shape } = props;
-  const { width, height, left, right, top, bottom } = shapes[shape];
+/** All pressures that a staircase shows, and zero. */
+export function stairsSpan({ path, stairs, start }: Pick<Props, 'path' | 'stairs' | 'start'>): Span {
   const levels = [
     start,
     path.residual,
@@ -31,8 +34,14 @@ export function Staircase(props: Props): JSX.Element {
     0,
     ...stairs.flatMap((stair) => [stair.before, stair.after]),
   ];
-  const highest = Math.max(...levels);
-  const lowest = Math.min(...levels);
+  return { least: Math.min(...levels), most: Math.max(...levels) };
+}
+
+/** The path from street to tap as descending steps, down to what is left; the fixture's need is the floor line. */
+export function Staircase(props: Props): JSX.Element {
+  const { path, stairs, start, system, shape, id = 'staircase' } = props;
+  const { width, height, left, right, top, bottom } = shapes[shape];
+  const { least: lowest, most: highest } = props.span ?? stairsSpan(props);
   const span = highest - lowest || 1;
   const y = (pressure: number) => round(top + ((highest - pressure) / span) * (height - top - bottom));
   const stride = (width - left - right) / (stairs.length + 1);
@@ -50,7 +59,7 @@ export function Staircase(props: Props): JSX.Element {
   const lines: number[] = [];
   for (let value = Math.ceil((lowest * perUnit) / step) * step; value <= highest * perUnit; value += step)
     lines.push(value);
-  const titleId = `staircase-${shape}-title`;
+  const titleId = `${id}-${shape}-title`;
   return (
     <svg
       class={`staircase ${shape}`}
@@ -60,7 +69,7 @@ export function Staircase(props: Props): JSX.Element {
       focusable="false"
     >
       <title id={titleId} safe>
-        {`From ${figureWithUnit(start, 'pressure', system)} at the street down ${stairs.length} steps to ${figureWithUnit(path.residual, 'pressure', system)} at ${path.fixture.name}, ${path.side}; it needs ${figureWithUnit(path.required, 'pressure', system)}. The ledger below holds the same figures.`}
+        {`From ${figureWithUnit(start, 'pressure', system)} at the street down ${stairs.length} steps to ${figureWithUnit(path.residual, 'pressure', system)} at ${path.fixture.name}, ${path.side}; it needs ${figureWithUnit(path.required, 'pressure', system)}. The table below holds the same figures.`}
       </title>
       {lines.map((value) => (
         <g class="grid">

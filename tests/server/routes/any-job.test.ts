@@ -5,7 +5,7 @@ import { arbitraryHouse } from '../../arbitrary/house.ts';
 import { arbitraryJob } from '../../arbitrary/job.ts';
 import { testApp } from '../test-app.ts';
 
-const pages = ['', '/compare', '/sizing', '/takeoff', '/takeoff.csv', '/sheet', '/file'];
+const pages = ['', '/pictures', '/compare', '/sizing', '/takeoff', '/takeoff.csv', '/sheet', '/file'];
 
 describe('any job that can be read', () => {
   it('has an answer on every page that is no fault of ours', async () => {

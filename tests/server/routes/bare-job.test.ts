@@ -13,15 +13,21 @@ const bare = JSON.stringify({
 });
 
 describe('a job that serves no fixture', () => {
-  it.each(['', '/compare', '/sizing', '/takeoff', '/takeoff.csv', '/file', '/explain/S/velocity'])(
-    'has an answer in words, and no number that is none, at %s',
-    async (page) => {
-      const { app, id } = await testApp(bare);
-      const answer = await app.inject(`/jobs/${id}${page}`);
-      expect(answer.statusCode).toBe(200);
-      expect(answer.body).not.toMatch(/NaN|Infinity|undefined/);
-    },
-  );
+  it.each([
+    '',
+    '/pictures',
+    '/compare',
+    '/sizing',
+    '/takeoff',
+    '/takeoff.csv',
+    '/file',
+    '/explain/S/velocity',
+  ])('has an answer in words, and no number that is none, at %s', async (page) => {
+    const { app, id } = await testApp(bare);
+    const answer = await app.inject(`/jobs/${id}${page}`);
+    expect(answer.statusCode).toBe(200);
+    expect(answer.body).not.toMatch(/NaN|Infinity|undefined/);
+  });
 
   it('says that there is nothing to size for, and leaves the job as it is', async () => {
     const test = await testApp(bare);
