@@ -8,6 +8,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: [
       'tests/browser/**',
+      'tests/client/**',
       'tests/office/**',
       'tests/optimiser/**',
       'tests/postgres/**',
