@@ -8,6 +8,7 @@ export default defineConfig({
     include: [
       'tests/postgres/**/*.test.ts',
       'tests/server/storage/**/*.test.ts',
+      'tests/server/backup/**/*.test.ts',
       'tests/server/routes/{jobs,bin}.test.ts',
       'tests/server/routes/price*.test.ts',
     ],

@@ -2,6 +2,10 @@ import type { Command, Option } from './command.ts';
 
 const scheme: Option = { takes: 'ID', about: 'another scheme than the one that the job has chosen' };
 const prices: Option = { takes: 'FILE', about: 'another price book than the invented one that ships' };
+const store: Option = {
+  takes: 'FOLDER|postgres://...',
+  about: 'another store than DATABASE_URL or HIGHTAP_DATA name',
+};
 const json: Option = { takes: 'flag', about: 'for programs: JSON with stable keys' };
 
 /** What JSON keys say about units, for the help of each command that prints it. */
@@ -151,6 +155,29 @@ export const commands: readonly Command[] = [
       'Hot pipe is dashed, a larger bore is a heavier line, the path to the worst fixture lies on a band. The file needs nothing beside it.',
     ],
     load: async () => (await import('./riser.tsx')).riser,
+  },
+  {
+    name: 'backup',
+    about: 'all that the store holds, as it is at this moment, in one file',
+    takes: ['FILE'],
+    options: { store },
+    details: [
+      'A server may go on working meanwhile. The file is the same for both kinds of store, so it also moves a store from one to the other.',
+    ],
+    load: async () => (await import('./backup.ts')).backup,
+  },
+  {
+    name: 'restore',
+    about: 'a backup put into a store, once all of the file is found whole',
+    takes: ['FILE'],
+    options: {
+      store,
+      replace: { takes: 'flag', about: 'in place of the jobs and price books that the store holds' },
+    },
+    details: [
+      'Stop the server first. The check sum, the counts and every document are read before the store is touched; where anything fails the store is as it was.',
+    ],
+    load: async () => (await import('./restore.ts')).restore,
   },
   {
     name: 'schema',
