@@ -11,6 +11,7 @@ export {
 export { type JobChange, jobChanges } from './compare/job-changes.ts';
 export { type Clash, type Merged, mergeJobs } from './compare/merge-jobs.ts';
 export type * from './drawing/placed.ts';
+export { drawPlan } from './drawing/plan.ts';
 export { drawRiser } from './drawing/riser.ts';
 export { explainAll, explainInlet, explainRun } from './explain/explain.ts';
 export type { Formula } from './explain/formula.ts';

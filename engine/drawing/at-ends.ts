@@ -1,7 +1,7 @@
 import type { Network } from '../network/network.ts';
 import { lineStep, type Spot, textSize, type WantedText } from './place-texts.ts';
 import type { Box, DrawingWords, Point, SymbolShape } from './placed.ts';
-import { spotsAround, spotsAtEnd } from './spots.ts';
+import { type EndSide, spotsAround, spotsAtEnd } from './spots.ts';
 import { barBox, moved, shapeOf, symbolBox } from './symbols.ts';
 import { textWidth } from './text-width.ts';
 
@@ -57,12 +57,12 @@ export function wantedAtEnd(
   end: AtEnd,
   at: Point,
   symbol: Box | undefined,
-  fromAbove: boolean,
+  side: EndSide,
   bold: boolean,
 ): WantedText {
   const spots = (width: number, lines: number): readonly Spot[] =>
     end.last || symbol === undefined
-      ? spotsAtEnd(at, reachOf(end.symbol), fromAbove, width, lines)
+      ? spotsAtEnd(at, side === 'right' ? aheadOf(end.symbol) : reachOf(end.symbol), side, width, lines)
       : spotsAround(symbol, width, lines);
   return { role: 'end', run, bold, wordings: end.wordings, spots };
 }
@@ -82,6 +82,10 @@ export function symbolAt(end: AtEnd, at: Point, barReach: number): Box | undefin
 
 function reachOf(symbol: Box | undefined): number {
   return symbol === undefined ? bareReach : symbol.bottom + 2;
+}
+
+function aheadOf(symbol: Box | undefined): number {
+  return symbol === undefined ? bareReach : symbol.right + 2;
 }
 
 function widest(lines: readonly string[], bold: boolean): number {

@@ -20,6 +20,8 @@ export interface Laid {
   /** Runs of the worst path, and the last of them. */
   readonly worst: ReadonlySet<number>;
   readonly last: number | undefined;
+  /** Pipes come to their ends from the left, so what they end at stands to the right. */
+  readonly ahead?: boolean;
 }
 
 export interface Lettered {
@@ -126,13 +128,13 @@ function streetText({ street }: Laid, words: DrawingWords): WantedText {
   };
 }
 
-function endTexts({ ends, ways, symbols, last }: Laid): WantedText[] {
+function endTexts({ ends, ways, symbols, last, ahead = false }: Laid): WantedText[] {
   const wanted = ends.flatMap((end, run) => {
     if (end.wordings.length === 0) return [];
     const way = ways[run]!;
     const at = way.at(-1)!;
-    const fromAbove = way[0]!.y < at.y;
-    return [wantedAtEnd(run, end, at, symbols[run], fromAbove, run === last)];
+    const side = ahead ? 'right' : way[0]!.y < at.y ? 'below' : 'above';
+    return [wantedAtEnd(run, end, at, symbols[run], side, run === last)];
   });
   return wanted.sort((one, other) => Number(other.run === last) - Number(one.run === last));
 }

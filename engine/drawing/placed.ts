@@ -17,7 +17,7 @@ export interface PlacedDrawing {
   readonly view: 'riser' | 'plan';
   readonly width: number;
   readonly height: number;
-  /** Scale of true measures: heights in a riser, developed lengths in a plan tree. */
+  /** Scale of true heights in a riser; of developed lengths in a plan tree, where nothing is stretched. */
   readonly pointsPerMetre: number;
   /** Place of the datum on the scaled axis: y of height 0 in a riser, x of length 0 in a plan tree. */
   readonly datum: number;
@@ -123,6 +123,8 @@ export interface DrawingWords {
   readonly street: string;
   /** A floor by its position among the levels of the job. */
   readonly floor: (level: number) => string;
+  /** A round step for the marks of a scale up to this length, m. */
+  readonly markStep: (longest: number) => number;
   /** A mark of the scale at a developed length, m. */
   readonly mark: (length: number) => string;
   readonly key: Readonly<Record<KeyLine['what'], string>>;

@@ -62,19 +62,18 @@ export function spotsAround(box: Box, width: number, lines: number): Spot[] {
   ];
 }
 
-/** Places for what a run ends at: upright above an end that is reached from below, below one that is reached from above. */
-export function spotsAtEnd(
-  end: Point,
-  reach: number,
-  fromAbove: boolean,
-  width: number,
-  lines: number,
-): Spot[] {
+/** Where the text at the end of a pipe goes on from it. */
+export type EndSide = 'above' | 'below' | 'right';
+
+/** Places for what a run ends at: where the pipe would go on first, upright above and below it, else level. */
+export function spotsAtEnd(end: Point, reach: number, side: EndSide, width: number, lines: number): Spot[] {
   const height = lines * lineStep;
   const above: Spot = { corner: { x: end.x - height / 2, y: end.y - reach }, turned: true };
   const below: Spot = { corner: { x: end.x - height / 2, y: end.y + reach + width }, turned: true };
   const box = { left: end.x - reach, right: end.x + reach, top: end.y - reach, bottom: end.y + reach };
-  return [...(fromAbove ? [below, above] : [above, below]), ...spotsAround(box, width, lines)];
+  const right: Spot = { corner: { x: end.x + reach, y: end.y - height / 2 }, turned: false };
+  const first = { above: [above, below], below: [below, above], right: [right] }[side];
+  return [...first, ...spotsAround(box, width, lines)];
 }
 
 const distances = [16, 26, 38, 52];

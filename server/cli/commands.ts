@@ -147,9 +147,16 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'riser',
-    about: 'the riser drawing of a scheme, heights to scale, as an SVG file',
+    about: 'the drawing of a scheme as an SVG file: its riser, heights to scale, or its tree laid flat',
     takes: ['JOB'],
-    options: { scheme },
+    options: {
+      view: {
+        takes: 'riser|plan',
+        about:
+          'heights to scale, or the tree by developed length; without it by whether there are several levels',
+      },
+      scheme,
+    },
     details: [
       'JOB is a job file, or - for standard input: hightap riser my-job.json > my-riser.svg',
       'Hot pipe is dashed, a larger bore is a heavier line, the path to the worst fixture lies on a band. The file needs nothing beside it.',

@@ -1,6 +1,7 @@
 import { DrawingSvg } from '../../views/parts/drawing-svg.tsx';
 import { drawingTitle, runText } from '../../views/text/riser-text.ts';
-import { drawScheme } from '../drawing/draw-scheme.ts';
+import { drawScheme, viewNamed } from '../drawing/draw-scheme.ts';
+import { shownWord } from '../words/shown-word.ts';
 import type { Call } from './command.ts';
 import { openJob } from './open-job.ts';
 import { isRefusal, type Outcome, refuse } from './outcome.ts';
@@ -9,7 +10,11 @@ import { isRefusal, type Outcome, refuse } from './outcome.ts';
 export async function riser({ words, values, input }: Call): Promise<Outcome> {
   const report = await openJob(words[0]!, values.get('scheme'), input);
   if (isRefusal(report)) return report;
-  const drawing = drawScheme(report);
+  const asked = values.get('view');
+  const view = asked === undefined ? undefined : viewNamed(asked);
+  if (asked !== undefined && view === undefined)
+    return refuse(`--view: ${shownWord(asked)} is no view; expected riser or plan`);
+  const drawing = drawScheme(report, view);
   if (typeof drawing === 'string') return refuse(drawing);
   const svg = await (
     <DrawingSvg

@@ -24,6 +24,18 @@ export function RiserPage({ view }: { readonly view: RiserView }): JSX.Element {
           <h1>{name}</h1>
           <p>
             Scheme <strong safe>{scheme.name}</strong>
+            <span class="on-screen">
+              {(['riser', 'plan'] as const).map((view) =>
+                viewNames[view] === name ? (
+                  ''
+                ) : (
+                  <>
+                    {' '}
+                    · <a href={`/jobs/${id}/riser?view=${view}`}>{viewNames[view]}</a>
+                  </>
+                ),
+              )}
+            </span>
           </p>
         </div>
         <section id="drawing" aria-labelledby="drawing-heading">

@@ -1,6 +1,9 @@
 import type { DrawingWords } from '../../engine/drawing/placed.ts';
 import type { Device } from '../../engine/job/job.ts';
 import type { Report } from '../../engine/network/report.ts';
+import { toSI } from '../../tables/units/definitions.ts';
+import { displayUnits } from '../../tables/units/display.ts';
+import { gridStep } from '../parts/grid-step.ts';
 import { figure, figureWithUnit, unitSymbol } from './figure.ts';
 import { endWords } from './loss-step.ts';
 import { shortSizeText } from './size-text.ts';
@@ -53,6 +56,10 @@ export function drawingWords({ network, solution, worst }: Report): DrawingWords
     floor: (level) => {
       const { name, elevation } = job.levels[level]!;
       return `${short(name)}, ${elevation.typed}`;
+    },
+    markStep: (longest) => {
+      const metre = toSI(1, displayUnits[system].length.unit);
+      return gridStep(longest / metre, 8) * metre;
     },
     mark: (length) =>
       `${figure(length, 'length', system).replace(/\.0+$/, '')} ${unitSymbol('length', system)}`,
