@@ -20,7 +20,7 @@ export interface Laid {
   /** Runs of the worst path, and the last of them. */
   readonly worst: ReadonlySet<number>;
   readonly last: number | undefined;
-  /** Pipes come to their ends from the left, so what they end at stands to the right. */
+  /** Pipes come level to their ends from the left: their names stand there, what they end at to the right. */
   readonly ahead?: boolean;
 }
 
@@ -140,7 +140,7 @@ function endTexts({ ends, ways, symbols, last, ahead = false }: Laid): WantedTex
 }
 
 function runTexts(
-  { ends, ways, weight, worst }: Laid,
+  { ends, ways, weight, worst, ahead = false }: Laid,
   flow: ArrayLike<number>,
   words: DrawingWords,
 ): WantedText[] {
@@ -152,7 +152,8 @@ function runTexts(
       run,
       bold: worst.has(run),
       wordings: words.run(run).map((wording) => [wording]),
-      spots: (width, lines) => spotsAlong(ways[run]!, weight[run]!, width, lines),
+      spots: (width, lines) =>
+        spotsAlong(ahead ? ways[run]!.slice(-2) : ways[run]!, weight[run]!, width, lines),
     }));
 }
 

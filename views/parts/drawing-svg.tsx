@@ -55,6 +55,7 @@ export function DrawingSvg(props: DrawingSvgProps): JSX.Element {
       aria-labelledby={id}
       font-family={attribute(lettering)}
       stroke-linejoin="round"
+      text-rendering="geometricPrecision"
     >
       <title id={id} safe>
         {title}
@@ -192,7 +193,13 @@ function Text({ text }: { readonly text: PlacedText }): JSX.Element {
     ? { transform: `translate(${tenth(text.x)} ${tenth(text.y)}) rotate(-90)` }
     : { x: tenth(text.x), y: tenth(text.y) };
   return (
-    <text {...at} font-size={text.size} font-weight={text.bold ? '700' : undefined} class={text.role} safe>
+    <text
+      {...at}
+      font-size={text.size}
+      font-weight={text.bold ? '700' : undefined}
+      class={`text-${text.role}`}
+      safe
+    >
       {text.text}
     </text>
   );

@@ -9,7 +9,7 @@ describe('hightap riser', () => {
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
     expect(stdout).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg".*<\/svg>\n$/s);
     expect(stdout).not.toMatch(/<a |<script|<style|href=|url\(/);
-    expect(stdout).toMatch(/<text[^>]* class="end">/);
+    expect(stdout).toMatch(/<text[^>]* class="text-end">/);
   });
 
   it('escapes what somebody typed', async () => {
