@@ -2,7 +2,7 @@ import { servesSeveral } from '../demand/design-flow.ts';
 import type { Inlet } from '../network/network.ts';
 import type { Report } from '../network/report.ts';
 import { largestOf, names, readOff, sumOf } from './arithmetic.ts';
-import { explainTable, fixtureUnitName } from './explain-table.ts';
+import { explainTable, explainTableUnits, fixtureUnitName } from './explain-table.ts';
 import { explainUnits } from './explain-units.ts';
 import { fedTerms, type NamedTerm, terms } from './fed-runs.ts';
 import { flowFormula } from './flow-formula.ts';
@@ -92,11 +92,13 @@ function explainMethod(report: Report, at: number, sheet: Worksheet): Explained 
     }),
     terms(list.map(({ term }) => term)),
   );
+  // A run to one fixture reads no table, but the runs before it count its units.
+  const units = explainTableUnits(report, at, sheet, network.demand.from);
   if (!servesSeveral(solution.ownSum[at]!, solution.largest[at]!)) {
     const formula = readOff('one-fixture', 'One fixture: its own flow', 'gpm', 'own flow');
     return sheet.apply(`${id}.demand`, formula, { y: own });
   }
-  return explainTable(report, at, sheet, network.demand.from, own);
+  return explainTable(report, at, sheet, network.demand.from, { own, units });
 }
 
 function ownFlowOf({ fixture, requiredFlow, flowFrom }: Inlet): Explained {

@@ -16,23 +16,28 @@ import type { Worksheet } from './worksheet.ts';
 export const fixtureUnitName: UnitName = { quantity: 'units', title: 'Fixture units', unit: 'wsfu' };
 const loadingUnitName: UnitName = { quantity: 'loading-units', title: 'Loading units', unit: 'lu' };
 
+/** The units that the table is read by. Fixture units of the profile have their step whatever the method. */
+export function explainTableUnits(
+  report: Report,
+  at: number,
+  sheet: Worksheet,
+  from: UnitsDemand,
+): Explained {
+  if (from.unit === 'lu') return explainUnits(report, at, sheet, loadingUnitName, from);
+  return { from: 'step', value: from.units[at]!, step: `${report.network.runs[at]!.id}.units` };
+}
+
 /** Units to flow: between rows, up to the next row, or below the first row by the fixtures' own flows. */
 export function explainTable(
   report: Report,
   at: number,
   sheet: Worksheet,
   from: UnitsDemand,
-  own: Explained,
+  { own, units }: { readonly own: Explained; readonly units: Explained },
 ): Explained {
-  const run = report.network.runs[at]!.id;
-  const id = `${run}.demand`;
+  const id = `${report.network.runs[at]!.id}.demand`;
   const column = columnOf(from, report.solution, at);
   const table = column.from;
-  // Fixture units of the profile have their step whatever the method.
-  const units: Explained =
-    from.unit === 'wsfu'
-      ? { from: 'step', value: from.units[at]!, step: `${run}.units` }
-      : explainUnits(report, at, sheet, loadingUnitName, from);
   if (units.value < column.units[0]!) {
     return sheet.apply(id, belowTable, { S: own, F: cited(citePoint(table, 0)) });
   }

@@ -53,6 +53,20 @@ const choices: readonly (readonly [string, Partial<Basis>])[] = [
       elevationFactor: { typed: '0.433 psi/ft', si: toSI(0.433, 'psi/ft') },
     },
   ],
+  ['loading units', { demand: { method: 'en-806-3' } }],
+  [
+    'a table of its own',
+    {
+      demand: {
+        method: 'own-table',
+        name: 'Invented',
+        points: [
+          { units: 2, flow: { typed: '3 gpm', si: toSI(3, 'gpm') } },
+          { units: 80, flow: { typed: '2 L/s', si: toSI(2, 'L/s') } },
+        ],
+      },
+    },
+  ],
 ];
 
 describe.each(exampleNames.flatMap((name) => choices.map(([choice, basis]) => ({ name, choice, basis }))))(
