@@ -8,16 +8,23 @@ import type { ShownPath } from './workbench.ts';
 export interface PairedPath {
   readonly letter: 'A' | 'B';
   readonly path: ShownPath;
+  /** Which state of the job it is of, where a trial stands beside what it started from. */
+  readonly when?: 'before' | 'as tried';
   readonly runs: readonly Run[];
   /** Pressure at the street under demand, Pa. */
   readonly start: number;
 }
+
+/** Asks for the path of staircase B as it was before the trial. */
+export const beforeTrial = 'before';
 
 /** What the pictures of one scheme are drawn from. */
 export interface Pictures {
   readonly id: string;
   readonly job: Job;
   readonly report: Report;
+  /** Whether the job is one that is tried, beside what the trial started from. */
+  readonly tried: boolean;
   /** `undefined` where the scheme serves no fixture. */
   readonly pair: readonly [PairedPath, PairedPath] | undefined;
   readonly supply: SupplyCurve;

@@ -8,26 +8,46 @@ import {
 import { toSI } from '../../tables/units/definitions.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import { gridStep } from '../../views/parts/grid-step.ts';
-import type { PairedPath, Pictures } from '../../views/pictures.ts';
+import { beforeTrial, type PairedPath, type Pictures } from '../../views/pictures.ts';
+import { pathKey } from '../../views/workbench.ts';
 import { type OpenJob, pathOf } from '../workbench/workbench.tsx';
 import { choosePair } from './choose-pair.ts';
 
 /** Points of the supply curve. */
 const about = 24;
 
-/** What the pictures of an open job's chosen scheme are drawn from, with the two paths that were asked for. */
-export function picturesOf({ id, job, report }: OpenJob, first: string, second: string): Pictures {
-  const { pair, notice } = choosePair(report.inlets, first, second);
+/**
+ * What the pictures of an open job's chosen scheme are drawn from, with the two paths that were asked for; of a trial
+ * where nothing is asked, its worst path before and as tried.
+ */
+export function picturesOf({ id, job, report, beside }: OpenJob, first: string, second: string): Pictures {
+  const base = beside?.kind === 'trial' ? beside.base.report : undefined;
+  const asksBefore = first === beforeTrial || (first === '' && second === '');
+  const { pair, notice } = choosePair(report.inlets, base && asksBefore ? '' : first, second);
+  const tried = base && asksBefore ? beforeAndAfter(base, report, second) : undefined;
   const { network, solution } = report;
   return {
     id,
     job,
     report,
-    pair: pair && [paired('A', report, pair[0]), paired('B', report, pair[1])],
+    tried: base !== undefined,
+    pair: tried ?? (pair && [paired('A', report, pair[0]), paired('B', report, pair[1])]),
     supply: supplyCurve(report, roundFlows(solution.flow[0]!, job.units)),
     velocities: runVelocities(network, solution),
     notice,
   };
+}
+
+/** One path before a trial and as tried: the one asked for, else the worst; undefined where either has no such path. */
+function beforeAndAfter(base: Report, report: Report, asked: string): Pictures['pair'] {
+  const keyOf = ({ inlet }: InletResult) => pathKey(inlet.fixture.id, inlet.side);
+  const after = report.inlets.find((one) => keyOf(one) === asked) ?? report.worst;
+  const before = after && base.inlets.find((one) => keyOf(one) === keyOf(after));
+  if (after === undefined || before === undefined) return undefined;
+  return [
+    { ...paired('A', base, before), when: 'before' },
+    { ...paired('B', report, after), when: 'as tried' },
+  ];
 }
 
 function paired(letter: PairedPath['letter'], report: Report, inlet: InletResult): PairedPath {

@@ -6,7 +6,7 @@ import { JobNav } from '../parts/job-nav.tsx';
 import { StaircasePair } from '../parts/staircase-pair.tsx';
 import { SupplyPicture } from '../parts/supply-picture.tsx';
 import { VelocityPicture } from '../parts/velocity-picture.tsx';
-import type { Pictures } from '../pictures.ts';
+import { beforeTrial, type Pictures } from '../pictures.ts';
 import { signedPressure } from '../text/figure.ts';
 import { pathKey } from '../workbench.ts';
 
@@ -61,6 +61,8 @@ export function PicturesPage({ pictures }: { readonly pictures: Pictures }): JSX
   );
 }
 
+const beforeChoice = [beforeTrial, 'as B, before the trial'] as const;
+
 /** Which two paths are shown. */
 function PairForm({ pictures }: { readonly pictures: Pictures }): JSX.Element {
   const { id, job, report, pair } = pictures;
@@ -74,13 +76,13 @@ function PairForm({ pictures }: { readonly pictures: Pictures }): JSX.Element {
   return (
     <form method="get" action={`/jobs/${id}/pictures`} class="edit">
       <div class="fields">
-        {pair?.map(({ letter, path }) => (
+        {pair?.map(({ letter, path, when }) => (
           <SelectField
             form="pair"
             name={letter.toLowerCase()}
             label={`Staircase ${letter}`}
-            value={attribute(pathKey(path.fixture.id, path.side))}
-            choices={choices}
+            value={when === 'before' ? beforeTrial : attribute(pathKey(path.fixture.id, path.side))}
+            choices={letter === 'A' && pictures.tried ? [beforeChoice, ...choices] : choices}
           />
         ))}
         <button type="submit">Show</button>

@@ -34,10 +34,10 @@ export function StaircasePair({ id, pair, system }: Props): JSX.Element {
     <>
       <p safe>{pairSummary(pair, lines, system)}</p>
       <div class="stairs-pair">
-        {drawn.map(({ letter, path, stairs, start }) => (
+        {drawn.map(({ letter, path, when, stairs, start }) => (
           <figure class="stairs">
             <figcaption>
-              <strong safe>{`${letter}: ${pathName(path)}`}</strong>
+              <strong safe>{`${letter}: ${pathName({ path, when })}`}</strong>
             </figcaption>
             <Staircase
               id={`${id}-${letter}`}
@@ -60,22 +60,24 @@ function linesOf({ path, runs }: PairedPath): PathLines {
   return { lines: path.lines, runs };
 }
 
-function pathName({ fixture, side }: PairedPath['path']): string {
-  return `${fixture.name}, ${side}`;
+function pathName({ path, when }: { path: PairedPath['path']; when: PairedPath['when'] }): string {
+  const name = `${path.fixture.name}, ${path.side}`;
+  return when === undefined ? name : `${name}, ${when}`;
 }
 
 /** Both answers, the difference between them, and what makes it. */
 function pairSummary(pair: Props['pair'], lines: readonly PairedLine[], system: UnitSystem): string {
   const [first, second] = pair;
-  const answers = pair.map(({ letter, path, start }) => {
+  const answers = pair.map(({ letter, path, when, start }) => {
     const [left, needed] = figuresApart(path.residual, path.required, 'pressure', system);
-    return `${letter}, ${pathName(path)}: ${left} left of ${figureWithUnit(start, 'pressure', system)} at the street, ${signedPressure(path.margin, system)} against its need of ${needed}.`;
+    return `${letter}, ${pathName({ path, when })}: ${left} left of ${figureWithUnit(start, 'pressure', system)} at the street, ${signedPressure(path.margin, system)} against its need of ${needed}.`;
   });
   const more = second.path.residual - first.path.residual;
   const than = `${figureWithUnit(Math.abs(more), 'pressure', system)} ${more < 0 ? 'less' : 'more'} than A`;
   const byKind = kinds.map(([what, word]) => {
     const sum = lines.reduce((total, line) => (line.what === what ? total + line.difference : total), 0);
-    return `${word} ${signedPressure(sum, system)}`;
+    const read = figureWithUnit(sum, 'pressure', system);
+    return `${word} ${read.startsWith('−') ? read : `+${read}`}`;
   });
   return `${answers.join(' ')} B is left with ${than}. What B loses more than A: ${byKind.join(', ')}.`;
 }

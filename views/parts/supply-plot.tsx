@@ -17,7 +17,7 @@ interface Props {
 
 const shapes = {
   wide: { width: 1060, height: 400, left: 56, right: 150, top: 34, bottom: 48, across: 10, up: 6 },
-  narrow: { width: 380, height: 320, left: 38, right: 92, top: 30, bottom: 44, across: 4, up: 5 },
+  narrow: { width: 380, height: 320, left: 38, right: 100, top: 30, bottom: 44, across: 4, up: 5 },
 } as const;
 
 /** Pressure upwards against flow along: at the street, behind the service, and both at the demand. */

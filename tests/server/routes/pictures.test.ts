@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { buildNetwork, report } from '../../../engine/index.ts';
+import { advanceTrial, startTrial } from '../../../server/storage/trial-store.ts';
 import { exampleText, openExample, reportOf } from '../../examples/open-example.ts';
-import { readSmallJob, smallJob } from '../small-job.ts';
-import { testApp } from '../test-app.ts';
+import { readSmallJob, smallDocument, smallJob } from '../small-job.ts';
+import { noon, testApp } from '../test-app.ts';
 
 const psi = 6894.757293168;
 const gpm = 3.785411784e-3 / 60;
@@ -125,6 +126,27 @@ describe('the pictures of a job', () => {
       expect(plain(body)).toMatch(new RegExp(`over the limit: .*${run}, cold, [0-9.]+ ft/s where 3\\.0`));
     }
     expect(body.match(/<g class="bar over">/g)).toHaveLength(2 * over.length);
+  });
+
+  it('set the worst path of a trial beside what it was before', async () => {
+    const { app, id, store } = await testApp();
+    const tried = structuredClone(JSON.parse(smallDocument)) as { supply: { low: string } };
+    tried.supply.low = '50 psi';
+    const trial = (await startTrial(store, id, 1, noon))!;
+    const draft = { document: JSON.stringify(tried), name: smallJob.name, change: 'low 50 psi' };
+    expect((await advanceTrial(store, trial, 1, draft, noon)).ok).toBe(true);
+    const { body, statusCode } = await app.inject(`/jobs/${id}~${trial}/pictures`);
+    expect(statusCode).toBe(200);
+    const { worst } = await solved();
+    const before = worst!.residual / psi;
+    const rows = rowsOf(body, 'staircases-table');
+    // Five psi less at the street and nothing else is five psi less at the tap.
+    expect([rows[0]![4], rows[0]![7]]).toEqual(['55.0', '50.0']);
+    expect([rows.at(-3)![4], rows.at(-3)![7]]).toEqual([before.toFixed(1), (before - 5).toFixed(1)]);
+    expect(rows.slice(1, -3).every((row) => row[8] === '0.0')).toBe(true);
+    expect(plain(body)).toContain('B is left with 5.0 psi less than A.');
+    expect(body).toMatch(/<option value="before" selected/);
+    expect((await app.inject(`/jobs/${id}/pictures`)).body).not.toContain('value="before"');
   });
 
   it('answer 404 for a job that is not there', async () => {
