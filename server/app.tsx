@@ -3,6 +3,7 @@ import formbody from '@fastify/formbody';
 import multipart from '@fastify/multipart';
 import Fastify, { type FastifyInstance } from 'fastify';
 import type { PriceIndex } from '../engine/index.ts';
+import type { AnswerPool } from './answers/answer-pool.ts';
 import { answerQuestion } from './answers/answer-question.ts';
 import { registerApi } from './api/register-api.ts';
 import { fileLimits } from './document/file-limits.ts';
@@ -22,7 +23,6 @@ import type { StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
 import { registerHistory } from './routes/history.tsx';
 import { registerJobs } from './routes/jobs.tsx';
-import { registerPictures } from './routes/pictures.tsx';
 import { registerPriceBook } from './routes/price-book.tsx';
 import { registerPriceBooks } from './routes/price-books.tsx';
 import { registerPriceImports } from './routes/price-imports.tsx';
@@ -48,6 +48,8 @@ export interface AppOptions {
   /** Scheme and host that people open it by; this machine alone where it is left out. */
   readonly origin?: string | undefined;
   readonly limits?: HttpLimits;
+  /** Answers the questions of the JSON interface: on this thread where it is left out, as in tests. */
+  readonly answer?: AnswerPool['answer'];
   /** In place of the product's own, for tests that show what each is for. */
   readonly guards?: Guards;
 }
@@ -64,6 +66,7 @@ export async function buildApp({
   log = 'silent',
   origin,
   limits = httpLimits,
+  answer = answerQuestion,
   guards = requestGuards,
 }: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
@@ -103,7 +106,7 @@ export async function buildApp({
     starts,
     books,
     prices: books.ofJob,
-    answer: answerQuestion,
+    answer,
     now,
   };
   registerJobs(app, context);
@@ -113,7 +116,6 @@ export async function buildApp({
   registerEdits(app, context);
   registerTurns(app, context);
   registerHistory(app, context);
-  registerPictures(app, context);
   registerCompare(app, context);
   registerSizing(app, context);
   registerTakeOff(app, context);

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { answerPool } from './answers/answer-pool.ts';
 import { buildApp } from './app.tsx';
 import { readJob } from './document/read-job.ts';
 import { isLoopbackAddress } from './http/guard.ts';
@@ -65,7 +66,8 @@ const starts = await readExamples();
 const place = storePlace(process.env);
 const store = await openSeeded(place);
 const stopClearing = keepBinCleared(store, () => new Date());
-const app = await buildApp({ store, starts, log: 'warn' });
+const questions = answerPool();
+const app = await buildApp({ store, starts, log: 'warn', answer: questions.answer });
 const address = await listenOnFreePort(app, host, port);
 console.log(`Hightap is at ${address}`);
 
@@ -74,6 +76,7 @@ async function close(): Promise<void> {
   if (closing) return;
   closing = true;
   await stopInTime(app, httpLimits.stop);
+  await questions.close();
   stopClearing();
   await store.destroy();
 }

@@ -12,6 +12,7 @@ const sentences: { readonly [status: number]: string } = {
 /** Refusals and errors as JSON, for every route of the JSON interface. */
 export function answerApiErrors(api: FastifyInstance): void {
   api.setErrorHandler((error, request, reply) => {
+    if (error instanceof Refusal && error.statusCode === 503) reply.header('retry-after', '5');
     if (error instanceof Refusal) return sendProblems(reply, error.statusCode, [error.message]);
     const status = statusOf(error);
     if (status >= 500) request.log.error(error);

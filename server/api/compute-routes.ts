@@ -1,3 +1,4 @@
+import type { FastifyReply } from 'fastify';
 import { computations } from '../answers/computations.ts';
 import type { AppContext } from '../routes/context.ts';
 import { type ApiRoute, problemsBody, sendJson, sendProblems } from './api-route.ts';
@@ -14,10 +15,24 @@ export function computeRoutes({ answer }: AppContext): ApiRoute[] {
     answers: {
       200: { about: 'the answer, in SI and unrounded', body },
       422: { about: 'the question has no answer', body: problemsBody },
+      503: {
+        about: 'too many questions are waiting, or this one took too long',
+        body: problemsBody,
+        headers: { 'retry-after': 'seconds after which to ask again' },
+      },
     },
     handle: async (request, reply) => {
-      const answered = await answer(name, bodyBytes(request));
+      const answered = await answer(name, bodyBytes(request), whenGone(reply));
       return answered.ok ? sendJson(reply, 200, answered.json) : sendProblems(reply, 422, answered.problems);
     },
   }));
+}
+
+/** A signal that is given when the connection ends before its answer. */
+function whenGone(reply: FastifyReply): AbortSignal {
+  const gone = new AbortController();
+  reply.raw.once('close', () => {
+    if (!reply.raw.writableEnded) gone.abort();
+  });
+  return gone.signal;
 }

@@ -1,5 +1,5 @@
 import type { PriceIndex } from '../../engine/index.ts';
-import type { Answered } from '../answers/answer-question.ts';
+import type { AnswerPool } from '../answers/answer-pool.ts';
 import type { PriceBooks } from '../prices/price-books.ts';
 import type { Store } from '../storage/database.ts';
 import type { OpenJobs } from '../workbench/open-jobs.ts';
@@ -19,7 +19,7 @@ export interface AppContext {
   readonly books: PriceBooks;
   /** What pipe, fittings and devices cost in a job, by the price book that it uses. */
   readonly prices: (job: string) => Promise<PriceIndex>;
-  /** Answers a question of the JSON interface. */
-  readonly answer: (computation: string, body: Uint8Array) => Promise<Answered>;
+  /** Answers a question of the JSON interface; a signal stops the work when nobody waits for it. */
+  readonly answer: AnswerPool['answer'];
   readonly now: () => Date;
 }
