@@ -4,7 +4,7 @@ import { type ProfileId, profiles } from '../../tables/profiles.ts';
 import { displayUnits } from '../../tables/units/display.ts';
 import { present } from '../edits/edited.ts';
 import { readDemandForm } from './demand-form.ts';
-import { choice, optionalQuantity, optionalText, quantity } from './fields.ts';
+import { choice, optionalChoice, optionalQuantity, optionalText, quantity } from './fields.ts';
 import type { FormFields } from './form-fields.ts';
 import { type FormResult, readForm } from './read-form.ts';
 
@@ -17,8 +17,12 @@ function schema(system: UnitSystem) {
     coldTemperature: quantity('temperature', units.temperature.unit),
     hotTemperature: quantity('temperature', units.temperature.unit),
     elevationFactor: optionalQuantity('pressure gradient', system === 'us' ? 'psi/ft' : 'kPa/m'),
+    // Equivalent lengths are what a basis has that does not say, and are left unsaid.
+    fittings: optionalChoice('what fittings lose by', ['equivalent-length', 'loss-coefficient']).transform(
+      (value) => (value === 'loss-coefficient' ? value : undefined),
+    ),
     fittingAllowancePercent: optionalText(20)
-      .refine((value) => value === '' || (/^\d{1,3}(\.\d{1,3})?$/.test(value) && Number(value) <= 200), {
+      .refine((value) => value === '' || (/^\d{1,3}(\.\d+)?$/.test(value) && Number(value) <= 200), {
         error: 'Give a percentage from 0 to 200, or nothing to count the fittings drawn.',
       })
       .transform((value) => (value === '' ? undefined : Number(value))),

@@ -1,6 +1,9 @@
+import { deviations, isChoice } from '../../engine/job/deviations.ts';
+import type { Job } from '../../engine/job/job.ts';
 import type { Part } from '../../views/part.ts';
 import { AnswerBar, answerBarId } from '../../views/parts/answer-bar.tsx';
 import { basisPart } from '../../views/parts/basis-form.tsx';
+import { deviationPart } from '../../views/parts/deviation-list.tsx';
 import { FindingsList, findingsId } from '../../views/parts/findings-list.tsx';
 import { addFixturePart, fixtureListPart } from '../../views/parts/fixture-list.tsx';
 import { JobTitle, jobFieldsPart, jobTitleId } from '../../views/parts/job-head.tsx';
@@ -27,6 +30,7 @@ export interface PartList {
   readonly groups: Part;
   readonly addGroup: Part;
   readonly basis: Part;
+  readonly deviations: Part;
   readonly job: Part;
 }
 
@@ -47,6 +51,17 @@ export function partList(bench: Workbench): PartList {
     groups: groupListPart(bench),
     addGroup: addGroupPart(),
     basis: basisPart(bench),
+    deviations: deviationsOf(bench.job),
     job: jobFieldsPart(bench),
   };
+}
+
+/** Where the job departs from its code, as the workbench lists it. */
+export function deviationsOf(job: Job): Part {
+  const all = deviations(job);
+  return deviationPart({
+    own: all.filter((deviation) => !isChoice(deviation)),
+    chosen: all.filter(isChoice),
+    units: job.units,
+  });
 }

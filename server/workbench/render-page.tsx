@@ -30,6 +30,7 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
     fixtures: markupOf(parts.fixtures),
     levels: markupOf(parts.levels),
     groups: markupOf(parts.groups),
+    deviations: markupOf(parts.deviations),
   };
   let page = (<JobPage bench={bench} here={here} lists={lists} notice={notice} />) as string;
   if (form !== undefined) {

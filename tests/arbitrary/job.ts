@@ -30,7 +30,7 @@ import {
 } from './quantity.ts';
 import { arbitraryCurve, arbitraryFittings, arbitraryName, keysOf, withOptional } from './run.ts';
 
-const arbitraryBasis: fc.Arbitrary<Basis> = withOptional(
+export const arbitraryBasis: fc.Arbitrary<Basis> = withOptional(
   {
     profile: fc.constantFrom(...keysOf(profiles)),
     between: fc.constantFrom('interpolate' as const, 'round-up' as const),

@@ -23,6 +23,7 @@ export interface JobLists {
   readonly fixtures: string;
   readonly levels: string;
   readonly groups: string;
+  readonly deviations: string;
 }
 
 /** The workbench of one job: the answer, why it is so, and all that it rests on, each part editable in place. */
@@ -108,6 +109,7 @@ export function JobPage(props: {
         <section id="basis-section" aria-labelledby="basis-title">
           <h2 id="basis-title">Basis</h2>
           <BasisForm bench={bench} />
+          {lists.deviations as 'safe'}
         </section>
         <section id="job-section" aria-labelledby="job-section-title">
           <h2 id="job-section-title">Job</h2>

@@ -62,6 +62,17 @@ export function BasisFields({ job, refused }: { job: Job; refused?: Refused | un
         value={basis.elevationFactor?.typed ?? ''}
         hint="left empty, density × g"
       />
+      <SelectField
+        {...common}
+        name="fittings"
+        label="Fittings lose by"
+        value={basis.fittings ?? 'equivalent-length'}
+        choices={[
+          ['equivalent-length', 'equivalent length'],
+          ['loss-coefficient', 'loss coefficient K'],
+        ]}
+        hint="where one is not printed, the other"
+      />
       <TextField
         {...common}
         name="fittingAllowancePercent"

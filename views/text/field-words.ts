@@ -42,6 +42,7 @@ const values: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     Object.entries(profiles).map(([id, { title, edition }]) => [id, `${title} ${edition}`]),
   ),
   friction: { 'hazen-williams': 'Hazen-Williams', 'darcy-weisbach': 'Darcy-Weisbach' },
+  fittings: { 'equivalent-length': 'equivalent length', 'loss-coefficient': 'loss coefficient K' },
   between: { interpolate: 'straight line', 'round-up': 'next row up' },
   units: { us: 'US customary', si: 'SI' },
 };

@@ -73,7 +73,7 @@ function basisFacts({ network, solution }: Report): (readonly [string, string])[
     [
       'Fittings',
       basis.fittingAllowancePercent === undefined
-        ? 'counted as drawn'
+        ? `counted as drawn, by ${basis.fittings === 'loss-coefficient' ? 'loss coefficient K' : 'equivalent length'}`
         : `${basis.fittingAllowancePercent} % of the developed length`,
     ],
     ['Velocity limits', `cold ${limit(basis.velocityCold?.typed)}, hot ${limit(basis.velocityHot?.typed)}`],
