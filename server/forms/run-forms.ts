@@ -5,6 +5,7 @@ import { parseRunLine } from '../../engine/job/parse-run-line.ts';
 import { sizePattern } from '../../engine/job/words.ts';
 import { joints, materials } from '../../tables/pipe/names.ts';
 import { displayUnits } from '../../tables/units/display.ts';
+import { runMoves } from '../../views/parts/run-moves.tsx';
 import { fileLimits } from '../document/file-limits.ts';
 import { present } from '../edits/edited.ts';
 import {
@@ -31,6 +32,8 @@ export const addRunForm = z.object({
 });
 
 export const underForm = addRunForm.omit({ from: true, id: true });
+
+export const moveForm = z.object({ move: choice('where the run goes', keys(runMoves)) });
 
 function fieldsSchema(system: UnitSystem, previous: Run) {
   const length = displayUnits[system].length.unit;

@@ -8,10 +8,17 @@ import { FindingsList, findingsId } from '../../views/parts/findings-list.tsx';
 import { addFixturePart, fixtureListPart } from '../../views/parts/fixture-list.tsx';
 import { JobTitle, jobFieldsPart, jobTitleId } from '../../views/parts/job-head.tsx';
 import { addGroupPart, addLevelPart, groupListPart, levelListPart } from '../../views/parts/level-list.tsx';
-import { runEndsPart, runListPart, runNamesPart } from '../../views/parts/run-list.tsx';
+import {
+  pipeSizesPart,
+  runEndsPart,
+  runLinesPart,
+  runListPart,
+  runNamesPart,
+} from '../../views/parts/run-list.tsx';
 import { schemePart } from '../../views/parts/scheme-strip.tsx';
 import { supplyPart } from '../../views/parts/supply-form.tsx';
 import type { Workbench } from '../../views/workbench.ts';
+import { pipeChoices } from './pipe-choices.ts';
 
 /** Every piece of the workbench that an edit may change, whatever path is shown. */
 export interface PartList {
@@ -22,6 +29,8 @@ export interface PartList {
   readonly runs: Part;
   readonly runNames: Part;
   readonly runEnds: Part;
+  readonly pipeSizes: Part;
+  readonly runLines: Part;
   readonly supply: Part;
   readonly fixtures: Part;
   readonly addFixture: Part;
@@ -35,6 +44,7 @@ export interface PartList {
 }
 
 export function partList(bench: Workbench): PartList {
+  const pipe = pipeChoices(bench);
   return {
     title: { id: jobTitleId, html: (<JobTitle job={bench.job} />) as string },
     scheme: schemePart(bench),
@@ -43,6 +53,8 @@ export function partList(bench: Workbench): PartList {
     runs: runListPart(bench),
     runNames: runNamesPart(bench),
     runEnds: runEndsPart(bench),
+    pipeSizes: pipeSizesPart(pipe),
+    runLines: runLinesPart(pipe),
     supply: supplyPart(bench),
     fixtures: fixtureListPart(bench),
     addFixture: addFixturePart(bench),

@@ -27,6 +27,8 @@ export function renderPage(open: OpenJob, path: string, notice = '', form?: Refu
     runs: markupOf(parts.runs),
     runNames: markupOf(parts.runNames),
     runEnds: markupOf(parts.runEnds),
+    pipeSizes: markupOf(parts.pipeSizes),
+    runLines: markupOf(parts.runLines),
     fixtures: markupOf(parts.fixtures),
     levels: markupOf(parts.levels),
     groups: markupOf(parts.groups),

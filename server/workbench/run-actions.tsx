@@ -1,24 +1,49 @@
-import { DeleteRunFields, RunEditFields, RunLineFields, UnderFields } from '../../views/parts/run-fields.tsx';
+import type { Job } from '../../engine/job/job.ts';
+import {
+  AfterFields,
+  DeleteRunFields,
+  RunEditFields,
+  RunLineFields,
+  UnderFields,
+} from '../../views/parts/run-fields.tsx';
 import {
   addRunForm as addRunFormId,
+  afterForm,
   deleteForm,
   fieldsForm,
   lineForm,
+  moveForm as moveFormId,
   runPanel,
   runRowId,
   underForm as underFormId,
 } from '../../views/parts/run-ids.ts';
 import { AddRunFields } from '../../views/parts/run-list.tsx';
+import { MoveFields, type runMoves } from '../../views/parts/run-moves.tsx';
 import type { RunRow, Workbench } from '../../views/workbench.ts';
-import { chosenScheme, refused } from '../edits/edited.ts';
+import { chosenScheme, type Edited, refused } from '../edits/edited.ts';
 import { addRun, removeRun, replaceRun, replaceRunLine } from '../edits/run-edits.ts';
+import { addAfter, duplicate, indent, moveDown, moveUp, outdent } from '../edits/tree-edits.ts';
 import { readForm } from '../forms/read-form.ts';
-import { addRunForm, lineForm as lineSchema, readRunFields, underForm } from '../forms/run-forms.ts';
+import {
+  addRunForm,
+  lineForm as lineSchema,
+  moveForm,
+  readRunFields,
+  underForm,
+} from '../forms/run-forms.ts';
 import { type EditAction, withForm } from './edit-action.ts';
 
 function rowOf(bench: Workbench, run: string): RunRow | undefined {
   return bench.rows.find((row) => row.run.id === run);
 }
+
+const moves: Readonly<Record<keyof typeof runMoves, (job: Job, run: string) => Edited>> = {
+  up: moveUp,
+  down: moveDown,
+  in: indent,
+  out: outdent,
+  copy: duplicate,
+};
 
 /** The forms of the layout. */
 export const runActions: readonly EditAction[] = [
@@ -63,6 +88,25 @@ export const runActions: readonly EditAction[] = [
     fields: (bench, run, refusal) =>
       rowOf(bench, run) === undefined ? undefined : ((<UnderFields run={run} refused={refusal} />) as string),
     form: underFormId,
+    panel: runPanel,
+    anchor: runRowId,
+  },
+  {
+    path: '/runs/:place/after',
+    apply: (job, fields, run) =>
+      withForm(readForm(lineSchema, fields), ({ line }) => addAfter(job, run, line)),
+    fields: (bench, run, refusal) =>
+      rowOf(bench, run) === undefined ? undefined : ((<AfterFields run={run} refused={refusal} />) as string),
+    form: afterForm,
+    panel: runPanel,
+    anchor: runRowId,
+  },
+  {
+    path: '/runs/:place/move',
+    apply: (job, fields, run) => withForm(readForm(moveForm, fields), ({ move }) => moves[move](job, run)),
+    fields: (bench, run, refusal) =>
+      rowOf(bench, run) === undefined ? undefined : ((<MoveFields run={run} refused={refusal} />) as string),
+    form: moveFormId,
     panel: runPanel,
     anchor: runRowId,
   },

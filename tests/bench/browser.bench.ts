@@ -69,7 +69,7 @@ async function measureEdits(page: Page, wire: Wire, rounds: number): Promise<voi
     wire.take();
     await page.keyboard.press('Enter');
     while (Number(await page.evaluate('globalThis.times.length')) <= round) await page.waitForTimeout(10);
-    while (wire.answers() === 0) await page.waitForTimeout(10);
+    while (wire.edits() === 0) await page.waitForTimeout(10);
     if (round < 4) continue;
     times.push(Number(await page.evaluate('globalThis.times.at(-1)')));
     bytes.push(wire.take());
@@ -81,27 +81,31 @@ async function measureEdits(page: Page, wire: Wire, rounds: number): Promise<voi
 interface Wire {
   /** Bytes of all answers, heads and compressed bodies, since the last call. */
   readonly take: () => number;
-  /** How many answers came since then. */
-  readonly answers: () => number;
+  /** How many edits were answered to the last byte since then. */
+  readonly edits: () => number;
 }
 
 async function countBytes(page: Page): Promise<Wire> {
   const session: CDPSession = await page.context().newCDPSession(page);
   await session.send('Network.enable');
   await session.send('Network.setCacheDisabled', { cacheDisabled: true });
+  const posted = new Set<string>();
   let bytes = 0;
-  let answers = 0;
-  session.on('Network.loadingFinished', ({ encodedDataLength }) => {
+  let edits = 0;
+  session.on('Network.requestWillBeSent', ({ requestId, request }) => {
+    if (request.method === 'POST') posted.add(requestId);
+  });
+  session.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
     bytes += encodedDataLength;
-    answers++;
+    if (posted.delete(requestId)) edits++;
   });
   return {
     take: () => {
       const taken = bytes;
       bytes = 0;
-      answers = 0;
+      edits = 0;
       return taken;
     },
-    answers: () => answers,
+    edits: () => edits,
   };
 }

@@ -1,49 +1,8 @@
 import { readFileSync } from 'node:fs';
-import type { AddressInfo } from 'node:net';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type TestApp, testApp } from '../server/test-app.ts';
+import { describe, expect, it } from 'vitest';
+import { visit } from './visit.ts';
 
 const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
-
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
-});
-
-afterAll(async () => {
-  await browser.close();
-});
-
-interface Visit {
-  readonly page: Page;
-  readonly test: TestApp;
-  /** What the browser complained about, refusals that a journey asks for apart. */
-  readonly complaints: string[];
-  readonly field: (id: string) => ReturnType<Page['locator']>;
-}
-
-async function visit(
-  work: (visit: Visit) => Promise<void>,
-  options: Parameters<Browser['newPage']>[0] = {},
-): Promise<void> {
-  const test = await testApp();
-  await test.app.listen({ port: 0, host: '127.0.0.1' });
-  const { port } = test.app.server.address() as AddressInfo;
-  const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, ...options });
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (message.type() === 'error' && !/status of 4(09|22)/.test(message.text()))
-      complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  await page.goto(`http://127.0.0.1:${port}/`);
-  await work({ page, test, complaints, field: (id) => page.locator(`[id="${id}"]`) });
-  expect(complaints).toEqual([]);
-  await page.close();
-  await test.app.close();
-}
 
 describe('the workbench', () => {
   it('answers a changed line at once, without a new page, and keeps the focus', () =>

@@ -166,3 +166,48 @@ document.addEventListener('keydown', (event) => {
   event.preventDefault();
   next.focus();
 });
+
+/** What Alt and Shift with a key do to the run whose line is being typed in: the value of its button. */
+const rowMoves = { ArrowUp: 'up', ArrowDown: 'down', ArrowRight: 'in', ArrowLeft: 'out', KeyD: 'copy' };
+
+/** Sends a change of a row from its line, after what is typed there was saved; a line that is refused stays. */
+function changeRow(input, change, values) {
+  const form = input.form;
+  const send = () =>
+    htmx.ajax('POST', form.getAttribute('action').replace(/line$/, change), {
+      source: form,
+      swap: 'none',
+      values,
+    });
+  if (current(input) === original(input)) {
+    send();
+    return;
+  }
+  form.addEventListener('htmx:afterRequest', ({ detail }) => detail.xhr.status === 200 && send(), { once: true });
+  // Left for a moment, the field saves as it does whenever it is left.
+  input.blur();
+  input.focus();
+}
+
+/** Unfolds the fields of a row and goes to the one for a new run. */
+async function openNewRun(input, which) {
+  const run = input.form.id.replace(/:line$/, '');
+  const panel = document.getElementById(`${run}:panel`);
+  if (panel.childElementCount === 0) await turnPanel(document.getElementById(`${run}:panel:open`));
+  document.getElementById(`${run}:${which}:line`)?.focus();
+}
+
+document.addEventListener('keydown', (event) => {
+  const input = event.target;
+  if (!event.altKey || event.ctrlKey || event.metaKey || !input.matches?.('.line input')) return;
+  const move = event.shiftKey ? rowMoves[event.code] : undefined;
+  if (move) changeRow(input, 'move', { move });
+  else if (event.shiftKey && event.key === 'Delete') {
+    const lines = [...document.querySelectorAll('.line input')];
+    const at = lines.indexOf(input);
+    changeRow(input, 'delete', {});
+    (lines[at + 1] ?? lines[at - 1])?.focus();
+  } else if (event.key === 'Enter') void openNewRun(input, event.shiftKey ? 'after' : 'under');
+  else return;
+  event.preventDefault();
+});

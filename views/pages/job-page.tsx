@@ -10,6 +10,7 @@ import { JobNav } from '../parts/job-nav.tsx';
 import { addGroupForm, addLevelForm, GroupFields, LevelFields } from '../parts/level-list.tsx';
 import { PathPanel } from '../parts/path-panel.tsx';
 import { AddRunForm } from '../parts/run-list.tsx';
+import { RunKeys } from '../parts/run-moves.tsx';
 import { SchemeStrip } from '../parts/scheme-strip.tsx';
 import { SupplyForm } from '../parts/supply-form.tsx';
 import { Turns } from '../parts/turns.tsx';
@@ -20,6 +21,8 @@ export interface JobLists {
   readonly runs: string;
   readonly runNames: string;
   readonly runEnds: string;
+  readonly pipeSizes: string;
+  readonly runLines: string;
   readonly fixtures: string;
   readonly levels: string;
   readonly groups: string;
@@ -73,9 +76,12 @@ export function JobPage(props: {
             One line a run, in trade words: size, material, length, up or down, fittings, where it ends. Each
             figure opens the way it was found.
           </p>
+          <RunKeys />
           {lists.runs as 'safe'}
           {lists.runNames as 'safe'}
           {lists.runEnds as 'safe'}
+          {lists.pipeSizes as 'safe'}
+          {lists.runLines as 'safe'}
           <h3 id="add-run-title">Add a run</h3>
           <AddRunForm job={bench.id} />
         </section>

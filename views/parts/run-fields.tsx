@@ -4,7 +4,17 @@ import { FormFields } from '../components/edit-form.tsx';
 import { SelectField, TextField, TickField } from '../components/field.tsx';
 import { unitSymbol } from '../text/figure.ts';
 import type { Refused, RunRow } from '../workbench.ts';
-import { deleteForm, fieldsForm, lineForm, runEndsId, runNamesId, underForm } from './run-ids.ts';
+import {
+  afterForm,
+  deleteForm,
+  fieldsForm,
+  lineForm,
+  runEndsId,
+  runLinesId,
+  runNamesId,
+  sizesId,
+  underForm,
+} from './run-ids.ts';
 
 /** The one line of a run's shorthand. */
 export function RunLineFields({
@@ -53,7 +63,15 @@ export function RunEditFields(props: {
         refused={refused}
         required
       />
-      <TextField form={form} name="size" label="Size" value={run.size} refused={refused} required />
+      <TextField
+        form={form}
+        name="size"
+        label="Size"
+        value={run.size}
+        list={sizesId}
+        refused={refused}
+        required
+      />
       <SelectField
         form={form}
         name="material"
@@ -107,6 +125,7 @@ export function UnderFields({ run, refused }: { run: string; refused?: Refused |
         name="line"
         label={`New run fed by ${run}`}
         value=""
+        list={runLinesId}
         refused={refused}
         required
         wide
@@ -117,6 +136,24 @@ export function UnderFields({ run, refused }: { run: string; refused?: Refused |
         name="insert"
         label={`put it between ${run} and what ${run} feeds`}
         value={refused?.values.insert ?? ''}
+      />
+    </FormFields>
+  );
+}
+
+export function AfterFields({ run, refused }: { run: string; refused?: Refused | undefined }): JSX.Element {
+  const form = afterForm(run);
+  return (
+    <FormFields id={form} refused={refused} button="Add the run after it">
+      <TextField
+        form={form}
+        name="line"
+        label={`New run after ${run}, fed by the same run`}
+        value=""
+        list={runLinesId}
+        refused={refused}
+        required
+        wide
       />
     </FormFields>
   );

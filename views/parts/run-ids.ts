@@ -2,6 +2,8 @@ export const runsId = 'runs';
 export const addRunForm = 'add-run';
 export const runNamesId = 'run-names';
 export const runEndsId = 'run-ends';
+export const sizesId = 'pipe-sizes';
+export const runLinesId = 'run-lines';
 
 export function runRowId(run: string): string {
   return `run:${run}`;
@@ -17,6 +19,14 @@ export function fieldsForm(run: string): string {
 
 export function underForm(run: string): string {
   return `run:${run}:under`;
+}
+
+export function afterForm(run: string): string {
+  return `run:${run}:after`;
+}
+
+export function moveForm(run: string): string {
+  return `run:${run}:move`;
 }
 
 export function deleteForm(run: string): string {

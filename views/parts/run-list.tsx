@@ -2,7 +2,7 @@ import { EditForm, FormFields } from '../components/edit-form.tsx';
 import { TextField } from '../components/field.tsx';
 import { markupOf, type Part } from '../part.ts';
 import type { Refused, Workbench } from '../workbench.ts';
-import { addRunForm, runEndsId, runNamesId, runsId } from './run-ids.ts';
+import { addRunForm, runEndsId, runLinesId, runNamesId, runsId, sizesId } from './run-ids.ts';
 import { runRowPart } from './run-row.tsx';
 
 /** The pipe tree as an outline, from the street outwards. */
@@ -48,6 +48,33 @@ export function runEndsPart(bench: Workbench): Part {
   return { id: runEndsId, html };
 }
 
+/** Pipe that may be offered while a run is typed. */
+export interface PipeChoices {
+  /** Nominal sizes, rising. */
+  readonly sizes: readonly string[];
+  /** How a line may begin: size and material. */
+  readonly openings: readonly string[];
+}
+
+export function pipeSizesPart({ sizes }: PipeChoices): Part {
+  return choicesPart(sizesId, sizes);
+}
+
+export function runLinesPart({ openings }: PipeChoices): Part {
+  return choicesPart(runLinesId, openings);
+}
+
+function choicesPart(id: string, choices: readonly string[]): Part {
+  const html = (
+    <datalist id={id}>
+      {choices.map((choice) => (
+        <option value={choice}></option>
+      ))}
+    </datalist>
+  ) as string;
+  return { id, html };
+}
+
 export function AddRunFields({
   refused,
   from,
@@ -79,6 +106,7 @@ export function AddRunFields({
         name="line"
         label="Run as a line"
         value=""
+        list={runLinesId}
         refused={refused}
         required
         wide

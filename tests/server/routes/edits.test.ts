@@ -80,6 +80,20 @@ const cases: readonly Case[] = [
     kept: "1/2 PEX 3'",
   },
   {
+    path: '/runs/:place/after',
+    place: 'T2',
+    fields: { line: "1/2 PEX 7' 1 ell" },
+    kept: "1/2 PEX 7' 1 ell",
+    bad: [{ line: "9/9 PEXX 16'" }, 'run:T2:after:line', /PEXX/],
+  },
+  {
+    path: '/runs/:place/move',
+    place: 'T2',
+    fields: { move: 'copy' },
+    kept: '"R1"',
+    bad: [{ move: 'in' }, '', /HBR.*ends at a fixture/],
+  },
+  {
     path: '/runs/:place/delete',
     place: 'RC',
     fields: {},
