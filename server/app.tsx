@@ -17,6 +17,7 @@ import { registerProbes } from './http/probes.ts';
 import { noteRoutes } from './http/route-list.ts';
 import { priceBooks } from './prices/price-books.ts';
 import { shippedPrices } from './prices/shipped-prices.ts';
+import { registerAddRuns } from './routes/add-runs.tsx';
 import { registerBin } from './routes/bin.tsx';
 import { registerCompare } from './routes/compare.tsx';
 import type { StartingJob } from './routes/context.ts';
@@ -114,6 +115,7 @@ export async function buildApp({
   registerWorkbench(app, context);
   registerRows(app, context);
   registerEdits(app, context);
+  registerAddRuns(app, context);
   registerTurns(app, context);
   registerHistory(app, context);
   registerCompare(app, context);

@@ -84,6 +84,9 @@ export function JobPage(props: {
           {lists.runLines as 'safe'}
           <h3 id="add-run-title">Add a run</h3>
           <AddRunForm job={bench.id} />
+          <p class="hint">
+            <a href={`/jobs/${bench.id}/add-runs`}>Add many runs at once</a>, typed or from a spreadsheet.
+          </p>
         </section>
         <section id="supply-section" aria-labelledby="supply-title">
           <h2 id="supply-title">Supply</h2>

@@ -2,6 +2,7 @@
 export const jobPages = [
   ['', 'Workbench'],
   ['/pictures', 'Pictures'],
+  ['/add-runs', 'Add many runs'],
   ['/compare', 'Schemes side by side'],
   ['/sizing', 'Size at least cost'],
   ['/takeoff', 'Take-off'],
