@@ -183,7 +183,9 @@ function changeRow(input, change, values) {
     send();
     return;
   }
-  form.addEventListener('htmx:afterRequest', ({ detail }) => detail.xhr.status === 200 && send(), { once: true });
+  form.addEventListener('htmx:afterRequest', ({ detail }) => detail.xhr.status === 200 && send(), {
+    once: true,
+  });
   // Left for a moment, the field saves as it does whenever it is left.
   input.blur();
   input.focus();

@@ -52,7 +52,9 @@ export function RunKeys(): JSX.Element {
   return (
     <details id="run-keys" class="keys">
       <summary>Keys</summary>
-      <p class="hint">On the line of a run. Each change is also a button, under Fields of the run or at the top of the page.</p>
+      <p class="hint">
+        On the line of a run. Each change is also a button, under Fields of the run or at the top of the page.
+      </p>
       <dl>
         {keys.map(([key, does]) => (
           <div>
