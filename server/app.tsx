@@ -4,6 +4,7 @@ import multipart from '@fastify/multipart';
 import Fastify, { type FastifyInstance } from 'fastify';
 import type { PriceIndex } from '../engine/index.ts';
 import type { AnswerPool } from './answers/answer-pool.ts';
+import { jobOfAddress } from '../views/job-address.ts';
 import { answerQuestion } from './answers/answer-question.ts';
 import { registerApi } from './api/register-api.ts';
 import { fileLimits } from './document/file-limits.ts';
@@ -33,6 +34,7 @@ import { registerRows } from './routes/rows.tsx';
 import { registerSheet } from './routes/sheet.tsx';
 import { registerSizing } from './routes/sizing.tsx';
 import { registerTakeOff } from './routes/take-off.tsx';
+import { registerTrials } from './routes/trials.ts';
 import { registerTurns } from './routes/turns.ts';
 import { registerWorkbench } from './routes/workbench.tsx';
 import type { Store } from './storage/database.ts';
@@ -106,7 +108,7 @@ export async function buildApp({
     jobs: openJobs(store),
     starts,
     books,
-    prices: books.ofJob,
+    prices: (id: string) => books.ofJob(jobOfAddress(id)),
     answer,
     now,
   };
@@ -117,6 +119,7 @@ export async function buildApp({
   registerEdits(app, context);
   registerAddRuns(app, context);
   registerTurns(app, context);
+  registerTrials(app, context);
   registerHistory(app, context);
   registerCompare(app, context);
   registerSizing(app, context);

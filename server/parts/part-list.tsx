@@ -17,6 +17,7 @@ import {
 } from '../../views/parts/run-list.tsx';
 import { schemePart } from '../../views/parts/scheme-strip.tsx';
 import { supplyPart } from '../../views/parts/supply-form.tsx';
+import { trialPart } from '../../views/parts/trial-panel.tsx';
 import type { Workbench } from '../../views/workbench.ts';
 import { pipeChoices } from './pipe-choices.ts';
 
@@ -25,6 +26,7 @@ export interface PartList {
   readonly title: Part;
   readonly scheme: Part;
   readonly answer: Part;
+  readonly trial: Part;
   readonly findings: Part;
   readonly runs: Part;
   readonly runNames: Part;
@@ -49,6 +51,7 @@ export function partList(bench: Workbench): PartList {
     title: { id: jobTitleId, html: (<JobTitle job={bench.job} />) as string },
     scheme: schemePart(bench),
     answer: { id: answerBarId, html: (<AnswerBar bench={bench} />) as string },
+    trial: trialPart(bench),
     findings: { id: findingsId, html: (<FindingsList bench={bench} />) as string },
     runs: runListPart(bench),
     runNames: runNamesPart(bench),

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { addressBeside, jobOfAddress } from '../../views/job-address.ts';
 import { HistoryPage } from '../../views/pages/history-page.tsx';
 import { changed } from '../edits/edited.ts';
 import { formFields } from '../forms/form-fields.ts';
@@ -6,7 +7,7 @@ import { sendHtml } from '../http/html.ts';
 import { Refusal } from '../http/refusal.ts';
 import { safeFileName } from '../http/safe-file-name.ts';
 import { listRevisions, nameRevision, readSummary } from '../storage/revision-store.ts';
-import { addressBeside, jobOfAddress } from '../workbench/job-address.ts';
+import { listTrials } from '../storage/trial-store.ts';
 import type { OpenJob } from '../workbench/workbench.tsx';
 import { changeJob } from './change-job.ts';
 import type { AppContext } from './context.ts';
@@ -33,7 +34,9 @@ export function registerHistory(app: FastifyInstance, context: AppContext): void
   app.get<{ Params: { id: string }; Querystring: { before?: string | string[] } }>(
     '/jobs/:id/history',
     async (request, reply) => {
-      const id = jobOfAddress(request.params.id);
+      // The history is the job's own; its page leads on to where its reader is.
+      const { id: address } = await openOrRefuse(context, request.params.id);
+      const id = jobOfAddress(address);
       const open = await openOrRefuse(context, id);
       const before = Number(queryText(request.query.before)) || Number.POSITIVE_INFINITY;
       const revisions = (await listRevisions(store, id)).filter(({ number }) => number < before);
@@ -45,10 +48,13 @@ export function registerHistory(app: FastifyInstance, context: AppContext): void
         shown: number === open.revision,
       }));
       const older = revisions.length > rowsOnPage ? rows.at(-1)?.number : undefined;
-      const page = (
-        <HistoryPage id={id} jobName={open.job.name} revision={open.revision} rows={rows} older={older} />
-      );
-      return sendHtml(reply, await page);
+      const trials = (await listTrials(store, id)).map((trial) => ({
+        address: addressBeside(id, trial.id),
+        startedAt: trial.started_at,
+        base: trial.base,
+      }));
+      const view = { id, address, jobName: open.job.name, revision: open.revision, rows, older, trials };
+      return sendHtml(reply, await (<HistoryPage {...view} />));
     },
   );
 
@@ -64,7 +70,8 @@ export function registerHistory(app: FastifyInstance, context: AppContext): void
     const { job } = await revisionAt(request.params);
     const id = jobOfAddress(request.params.id);
     const now = await openOrRefuse(context, id);
-    if (formFields(request.body).revision !== String(now.revision)) {
+    const seen = formFields(request.body).revision;
+    if (seen !== undefined && seen !== String(now.revision)) {
       throw new Refusal(409, 'Not gone back', 'This job was changed elsewhere since this page was loaded.');
     }
     const saved = await changeJob(context, id, { revision: String(now.revision) }, () => changed(job));

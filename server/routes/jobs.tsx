@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { readAddress } from '../../views/job-address.ts';
 import { DeleteJobPage } from '../../views/pages/delete-job-page.tsx';
 import { type JobListRow, JobsPage } from '../../views/pages/jobs-page.tsx';
 import type { Problems } from '../../views/workbench.ts';
@@ -14,6 +15,7 @@ import { putInBin } from '../storage/bin-store.ts';
 import { createJob, type JobSummary, lastOpenedJob, listJobs, readJobRow } from '../storage/job-store.ts';
 import { computeJob } from '../workbench/compute-job.ts';
 import type { AppContext } from './context.ts';
+import { openOrRefuse } from './open-or-refuse.ts';
 import { readUpload } from './read-upload.ts';
 
 /** The list of jobs: opening, making, uploading, downloading and deleting them. */
@@ -24,6 +26,17 @@ export function registerJobs(app: FastifyInstance, context: AppContext): void {
     const rows: JobListRow[] = [];
     for (const summary of await listJobs(store)) rows.push(await listRow(context, summary));
     return await (<JobsPage jobs={rows} starts={starts} problems={problems} />);
+  }
+
+  /** The file of a job, which need not compute, of an earlier revision, or of a trial. */
+  async function fileAt(id: string): Promise<{ readonly name: string; readonly document: string }> {
+    if (readAddress(id).at !== 'job') {
+      const { job, revision, document } = await openOrRefuse(context, id);
+      return { name: `${job.name} ${revision}`, document };
+    }
+    const row = await readJobRow(store, id);
+    if (row === undefined) throw noSuchJob();
+    return row;
   }
 
   app.get('/', async (_request, reply) => {
@@ -68,13 +81,12 @@ export function registerJobs(app: FastifyInstance, context: AppContext): void {
   });
 
   app.get<{ Params: { id: string } }>('/jobs/:id/file', async (request, reply) => {
-    const row = await readJobRow(store, request.params.id);
-    if (row === undefined) throw noSuchJob();
+    const { name, document } = await fileAt(request.params.id);
     return reply
       .type('application/json; charset=utf-8')
-      .header('content-disposition', `attachment; filename="${safeFileName(row.name, '.hightap.json')}"`)
+      .header('content-disposition', `attachment; filename="${safeFileName(name, '.hightap.json')}"`)
       .header('cache-control', 'no-store')
-      .send(row.document);
+      .send(document);
   });
 
   app.get<{ Params: { id: string } }>('/jobs/:id/delete', async (request, reply) => {

@@ -1,15 +1,16 @@
 import type { FastifyInstance } from 'fastify';
+import { jobOfAddress } from '../../views/job-address.ts';
 import { ExplainPage } from '../../views/pages/explain-page.tsx';
 import { Explanation } from '../../views/parts/explanation.tsx';
 import { sendHtml, wantsParts } from '../http/html.ts';
 import { Refusal } from '../http/refusal.ts';
 import { lastOpenedJob, markOpened } from '../storage/job-store.ts';
 import { explanationOf } from '../workbench/explanation.ts';
-import { jobOfAddress } from '../workbench/job-address.ts';
 import { renderPage, renderPath } from '../workbench/render-page.tsx';
-import { turnedText } from '../workbench/turn-job.ts';
+import { doneText } from '../workbench/turn-job.ts';
 import type { AppContext } from './context.ts';
 import { openOrRefuse } from './open-or-refuse.ts';
+import { queryText } from './query-text.ts';
 
 /** The page of one job, its path picker, and the explanation of each figure. */
 export function registerWorkbench(app: FastifyInstance, context: AppContext): void {
@@ -20,7 +21,7 @@ export function registerWorkbench(app: FastifyInstance, context: AppContext): vo
       const job = jobOfAddress(open.id);
       if ((await lastOpenedJob(context.store)) !== job) await markOpened(context.store, job, context.now());
       const { path, done } = request.query;
-      const notice = done === 'undo' || done === 'redo' ? await turnedText(context.store, done, open) : '';
+      const notice = await doneText(context.store, queryText(done), open);
       return sendHtml(reply, renderPage(open, pathOf(path), notice));
     },
   );

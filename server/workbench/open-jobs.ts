@@ -1,12 +1,12 @@
 import { jobChanges } from '../../engine/index.ts';
+import { addressBeside, readAddress } from '../../views/job-address.ts';
 import type { Beside } from '../../views/workbench.ts';
 import { readJob } from '../document/read-job.ts';
 import type { Store } from '../storage/database.ts';
 import { jobRevision } from '../storage/job-store.ts';
-import { readRevision } from '../storage/revision-store.ts';
+import { readRevision, readSummary } from '../storage/revision-store.ts';
 import { readTrial } from '../storage/trial-store.ts';
 import { type ComputedJob, computeJob } from './compute-job.ts';
-import { addressBeside, readAddress } from './job-address.ts';
 import type { OpenJob } from './workbench.tsx';
 
 export type Opened =
@@ -47,10 +47,14 @@ export function openJobs(store: Store): OpenJobs {
   async function open(id: string): Promise<Opened> {
     const address = readAddress(id);
     const { job } = address;
-    if (address.at === 'revision') return await openAt(id, address.revision, { kind: 'past', of: job });
-    if (address.at === 'job') {
-      const current = await jobRevision(store, job);
-      return current === undefined ? missing : await openAt(id, current.revision);
+    const current = await jobRevision(store, job);
+    if (current === undefined) return missing;
+    if (address.at === 'job') return await openAt(id, current.revision);
+    if (address.at === 'revision') {
+      // A step of a trial is no revision of the job while the trial goes on, and none where it was dropped.
+      const summary = await readSummary(store, job, address.revision);
+      if (summary?.trial !== null) return missing;
+      return await openAt(id, address.revision, { kind: 'past', of: job });
     }
     const trial = await readTrial(store, address.trial);
     if (trial?.job !== job) return missing;

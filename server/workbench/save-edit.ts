@@ -1,5 +1,6 @@
 import { jobChanges } from '../../engine/index.ts';
 import type { Job } from '../../engine/job/job.ts';
+import { readAddress } from '../../views/job-address.ts';
 import { changeSummary } from '../../views/text/change-text.ts';
 import type { Problems } from '../../views/workbench.ts';
 import { readJob } from '../document/read-job.ts';
@@ -10,7 +11,6 @@ import type { Draft, Saved } from '../storage/job-head.ts';
 import { saveJob } from '../storage/job-store.ts';
 import { advanceTrial } from '../storage/trial-store.ts';
 import { type Computed, computeJob } from './compute-job.ts';
-import { readAddress } from './job-address.ts';
 import type { OpenJobs } from './open-jobs.ts';
 import type { OpenJob } from './workbench.tsx';
 

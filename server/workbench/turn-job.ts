@@ -1,10 +1,10 @@
 import { jobChanges } from '../../engine/index.ts';
+import { readAddress } from '../../views/job-address.ts';
 import { changeSummary } from '../../views/text/change-text.ts';
 import type { Store } from '../storage/database.ts';
 import type { Moved } from '../storage/job-head.ts';
 import { redoTrial, undoTrial } from '../storage/trial-store.ts';
 import { redoJob, turnsOf, undoJob } from '../storage/undo-store.ts';
-import { readAddress } from './job-address.ts';
 import type { OpenJob } from './workbench.tsx';
 
 /** Undo or redo. */
@@ -49,8 +49,20 @@ export function nothingText(turn: Turn): string {
   return nothing[turn];
 }
 
+const trialDone = new Map([
+  ['keep', 'Kept: what was tried is saved. Undo takes it back.'],
+  ['drop', 'Dropped: the job is as it was before the trial.'],
+]);
+
+/** What was just done, for a page that was loaded after it; nothing where the word is none. */
+export async function doneText(store: Store, done: string, open: OpenJob): Promise<string> {
+  return done === 'undo' || done === 'redo'
+    ? await turnedText(store, done, open)
+    : (trialDone.get(done) ?? '');
+}
+
 /** The same for a page that was loaded after a turn: what redo, or undo, would do now. */
-export async function turnedText(store: Store, turn: Turn, { id }: OpenJob): Promise<string> {
+async function turnedText(store: Store, turn: Turn, { id }: OpenJob): Promise<string> {
   const turns = await turnsOf(store, id);
   const change = turn === 'undo' ? turns?.redo?.change : turns?.undo?.change;
   return change == null ? `${done[turn]}.` : `${done[turn]}: ${change}.`;

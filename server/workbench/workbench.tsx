@@ -8,7 +8,7 @@ import type { ComputedJob } from './compute-job.ts';
 
 /** One revision of a kept job, read and computed. */
 export interface OpenJob extends ComputedJob {
-  /** Its address behind `/jobs/`: see `job-address.ts`. */
+  /** Its address behind `/jobs/`: see `views/job-address.ts`. */
   readonly id: string;
   readonly revision: number;
   /** As it stands in the store. */

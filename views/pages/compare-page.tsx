@@ -1,3 +1,4 @@
+import { isPast } from '../components/read-only.tsx';
 import { Layout } from '../layout.tsx';
 import { DrawUpForm } from '../parts/draw-up-form.tsx';
 import { Notice } from '../parts/here.tsx';
@@ -33,7 +34,7 @@ export function ComparePage(props: {
           <nav class="contents" aria-label="On this page">
             <a href="#schemes">Schemes</a>
             <a href="#spare">Cost and spare pressure</a>
-            <a href="#another">Draw up another</a>
+            {isPast(id) ? '' : <a href="#another">Draw up another</a>}
           </nav>
         </div>
         <section id="schemes" aria-labelledby="schemes-title">
@@ -53,20 +54,31 @@ export function ComparePage(props: {
           <PriceNote book={comparison.book} brief />
           <SparePlot comparison={comparison} />
         </section>
-        <section id="another" aria-labelledby="another-title">
-          <h2 id="another-title">Draw up another</h2>
-          <p class="hint">
-            From the fixtures, their places and the chosen scheme’s service, with lengths along the plan’s
-            axes. It is a first draft: correct it in the workbench.
-          </p>
-          {job.places === undefined ? (
-            <p safe>{missingText({ code: 'places' }, job)}</p>
-          ) : (
-            <DrawUpForm comparison={comparison} refused={props.refused} />
-          )}
-        </section>
+        {isPast(id) ? '' : <Another comparison={comparison} refused={props.refused} />}
       </main>
     </Layout>
+  );
+}
+
+/** Draws up another scheme; not for an earlier revision, which stays as it is. */
+function Another(props: {
+  readonly comparison: Comparison;
+  readonly refused: Refused | undefined;
+}): JSX.Element {
+  const { comparison, refused } = props;
+  return (
+    <section id="another" aria-labelledby="another-title">
+      <h2 id="another-title">Draw up another</h2>
+      <p class="hint">
+        From the fixtures, their places and the chosen scheme’s service, with lengths along the plan’s axes.
+        It is a first draft: correct it in the workbench.
+      </p>
+      {comparison.job.places === undefined ? (
+        <p safe>{missingText({ code: 'places' }, comparison.job)}</p>
+      ) : (
+        <DrawUpForm comparison={comparison} refused={refused} />
+      )}
+    </section>
   );
 }
 

@@ -1,4 +1,5 @@
 import { Layout } from '../layout.tsx';
+import { BesideStrip } from '../parts/beside-strip.tsx';
 import { Explanation, type ExplanationProps } from '../parts/explanation.tsx';
 
 /** An explanation as a page of its own, for reading, printing and for browsers without the script. */
@@ -9,6 +10,7 @@ export function ExplainPage(props: ExplanationProps & { readonly jobName: string
         <p>
           <a href={`/jobs/${props.job}`} safe>{`Back to ${props.jobName}`}</a>
         </p>
+        <BesideStrip job={props.job} />
         <div id="explain">
           <Explanation {...props} />
         </div>

@@ -11,21 +11,33 @@ export interface HistoryRow {
   readonly shown: boolean;
 }
 
+/** A trial that was neither kept nor dropped. */
+export interface HistoryTrial {
+  readonly address: string;
+  readonly startedAt: string;
+  /** The revision that it started from. */
+  readonly base: number;
+}
+
 /** The revisions of a job, the latest first: what each changed, its name, and the way back to it. */
 export function HistoryPage(props: {
   readonly id: string;
+  /** Where its reader is: the job, an earlier revision, or a trial. */
+  readonly address: string;
   readonly jobName: string;
   readonly revision: number;
   readonly rows: readonly HistoryRow[];
   /** The number below which older ones go on; undefined on the last page. */
   readonly older: number | undefined;
+  readonly trials: readonly HistoryTrial[];
 }): JSX.Element {
   const { id, jobName, rows, older } = props;
   return (
     <Layout title={`History of ${jobName}`}>
       <main id="main">
         <h1 safe>{`History of ${jobName}`}</h1>
-        <JobNav job={id} here="/history" />
+        <JobNav job={props.address} here="/history" />
+        <Trials trials={props.trials} />
         <p class="hint">
           Every save is a revision. Going back to one makes a new revision of it: nothing is lost, and undo
           takes it back.
@@ -60,6 +72,33 @@ export function HistoryPage(props: {
   );
 }
 
+function Trials({ trials }: { trials: readonly HistoryTrial[] }): JSX.Element {
+  if (trials.length === 0) return '';
+  return (
+    <section aria-labelledby="trials-title">
+      <h2 id="trials-title">Being tried, not saved</h2>
+      <ul>
+        {trials.map(({ address, startedAt, base }) => (
+          <li>
+            <a href={`/jobs/${address}`}>
+              Trial of <Time at={startedAt} />
+            </a>
+            <span safe>{`, from revision ${base}`}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Time({ at }: { at: string }): JSX.Element {
+  return (
+    <time datetime={at} safe>
+      {`${at.slice(0, 16).replace('T', ' ')} UTC`}
+    </time>
+  );
+}
+
 function Row({ id, revision, row }: { id: string; revision: number; row: HistoryRow }): JSX.Element {
   const { number, savedAt, change, name, shown } = row;
   const field = `name:${number}`;
@@ -69,9 +108,7 @@ function Row({ id, revision, row }: { id: string; revision: number; row: History
         {`${number}${shown ? ' (shown)' : ''}`}
       </th>
       <td>
-        <time datetime={savedAt} safe>
-          {`${savedAt.slice(0, 16).replace('T', ' ')} UTC`}
-        </time>
+        <Time at={savedAt} />
       </td>
       <td safe>{change}</td>
       <td>

@@ -1,4 +1,6 @@
+import { ReadOnly } from '../components/read-only.tsx';
 import { Layout } from '../layout.tsx';
+import { BesideStrip } from '../parts/beside-strip.tsx';
 import type { Workbench } from '../workbench.ts';
 
 /**
@@ -21,9 +23,10 @@ export function RowPage(props: {
           <p>
             <a href={`/jobs/${bench.id}#${encodeURIComponent(row)}`} safe>{`Back to ${bench.job.name}`}</a>
           </p>
+          <BesideStrip job={bench.id} />
         </div>
         <section class="panel" aria-label="Fields">
-          {panel as 'safe'}
+          <ReadOnly job={bench.id}>{panel as 'safe'}</ReadOnly>
         </section>
       </main>
     </Layout>

@@ -1,5 +1,6 @@
 import type { Children } from '@kitajs/html';
 import { attribute } from '../components/attribute.ts';
+import { isPast } from '../components/read-only.tsx';
 import type { Comparison } from '../schemes.ts';
 
 /** Hidden fields of every form of the page: the revision that it shows, and the schemes that the reader asked for. */
@@ -12,7 +13,7 @@ export function ComparedFields({ comparison }: { comparison: Comparison }): JSX.
   );
 }
 
-/** What can be done with one scheme, each a form of its own. */
+/** What can be done with one scheme, each a form of its own; of an earlier revision, what can be opened. */
 export function SchemeActions(props: {
   readonly comparison: Comparison;
   readonly scheme: string;
@@ -73,6 +74,7 @@ function ActionForm(props: {
   readonly children: Children;
 }): JSX.Element {
   const { comparison, scheme, verb } = props;
+  if (isPast(comparison.id)) return '';
   return (
     <form method="post" action={`/jobs/${comparison.id}/schemes/${encodeURIComponent(scheme)}/${verb}`}>
       <ComparedFields comparison={comparison} />

@@ -1,6 +1,7 @@
 import { materials } from '../../tables/pipe/names.ts';
 import { attribute } from '../components/attribute.ts';
 import { FormProblem, TextField, TickField } from '../components/field.tsx';
+import { isPast } from '../components/read-only.tsx';
 import type { SizingQuestion, SizingView } from '../sizing.ts';
 
 const form = 'sizing';
@@ -95,8 +96,9 @@ export function SizingForm({ view }: { view: SizingView }): JSX.Element {
   );
 }
 
-/** Puts the sizes found to use, in the scheme itself or in a copy. */
+/** Puts the sizes found to use, in the scheme itself or in a copy; not in an earlier revision. */
 export function UseSizesForm({ view }: { view: SizingView }): JSX.Element {
+  if (isPast(view.id)) return '';
   return (
     <form id="use-sizes" method="post" action={`/jobs/${view.id}/sizing`} class="actions">
       <input type="hidden" name="revision" value={String(view.revision)} />
