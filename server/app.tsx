@@ -25,6 +25,7 @@ import type { StartingJob } from './routes/context.ts';
 import { registerEdits } from './routes/edits.ts';
 import { registerHistory } from './routes/history.tsx';
 import { registerJobs } from './routes/jobs.tsx';
+import { registerPictures } from './routes/pictures.tsx';
 import { registerPriceBook } from './routes/price-book.tsx';
 import { registerPriceBooks } from './routes/price-books.tsx';
 import { registerPriceImports } from './routes/price-imports.tsx';
@@ -121,6 +122,7 @@ export async function buildApp({
   registerTurns(app, context);
   registerTrials(app, context);
   registerHistory(app, context);
+  registerPictures(app, context);
   registerCompare(app, context);
   registerSizing(app, context);
   registerTakeOff(app, context);
