@@ -1,5 +1,6 @@
 import type { Job, Run } from '../../engine/job/job.ts';
 import { AreaField, FormProblem, TextField } from '../components/field.tsx';
+import { ReadOnly } from '../components/read-only.tsx';
 import { Layout } from '../layout.tsx';
 import { JobNav } from '../parts/job-nav.tsx';
 import type { Refused } from '../workbench.ts';
@@ -45,30 +46,32 @@ export function AddRunsPage(props: {
           name is then the next free one, and the run hangs on the nearest line above with fewer spaces before
           it.
         </p>
-        <form id={form} method="post" action={`/jobs/${id}/add-runs`} class="edit" autocomplete="off">
-          <input type="hidden" name="revision" value={String(props.revision)} />
-          <div class="fields">
-            <FormProblem refused={asked} />
-            <TextField
-              form={form}
-              name="from"
-              label="Comes from, where a line does not say"
-              value=""
-              refused={asked}
-            />
-            <AreaField form={form} name="lines" label="Runs" value="" refused={asked} />
-            <button type="submit" class="act" name="step" value="look">
-              See what each line becomes
-            </button>
-            {good ? (
-              <button type="submit" class="act" name="step" value="add">
-                {`Add ${pasted.length} ${pasted.length === 1 ? 'run' : 'runs'}`}
+        <ReadOnly job={id}>
+          <form id={form} method="post" action={`/jobs/${id}/add-runs`} class="edit" autocomplete="off">
+            <input type="hidden" name="revision" value={String(props.revision)} />
+            <div class="fields">
+              <FormProblem refused={asked} />
+              <TextField
+                form={form}
+                name="from"
+                label="Comes from, where a line does not say"
+                value=""
+                refused={asked}
+              />
+              <AreaField form={form} name="lines" label="Runs" value="" refused={asked} />
+              <button type="submit" class="act" name="step" value="look">
+                See what each line becomes
               </button>
-            ) : (
-              ''
-            )}
-          </div>
-        </form>
+              {good ? (
+                <button type="submit" class="act" name="step" value="add">
+                  {`Add ${pasted.length} ${pasted.length === 1 ? 'run' : 'runs'}`}
+                </button>
+              ) : (
+                ''
+              )}
+            </div>
+          </form>
+        </ReadOnly>
         {pasted.length === 0 ? '' : <PastedTable pasted={pasted} />}
       </main>
     </Layout>

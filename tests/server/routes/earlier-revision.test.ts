@@ -50,7 +50,16 @@ describe('an earlier revision', () => {
   it('has every field of the workbench disabled, and no button that would change it', async () => {
     const { app, post, id } = await testApp();
     await post(`/jobs/${id}/runs/SHH/line`, longer);
-    for (const page of ['', '/runs/SHH', '/fixtures/SH', '/compare', '/sizing', '/takeoff', '/sheet']) {
+    for (const page of [
+      '',
+      '/runs/SHH',
+      '/fixtures/SH',
+      '/add-runs',
+      '/compare',
+      '/sizing',
+      '/takeoff',
+      '/sheet',
+    ]) {
       const { body } = await app.inject(`/jobs/${id}~1${page}`);
       const open = body.replaceAll(/<fieldset class="read-only" disabled[\s\S]*?<\/fieldset>/g, '');
       const posts = [...open.matchAll(/<form[^>]*method="post"[^>]*>/g)].map(([form]) => form);
