@@ -30,7 +30,7 @@ export function worstPathText({ network, solution, worst }: Report, path: readon
 export function leftOutText({ network }: Report, { leftOut }: PlacedDrawing): string {
   const names = [...new Set(leftOut)].map((at) => network.runs[at]?.id ?? 'the street');
   if (names.length === 0) return '';
-  return `There was no room to name ${names.join(', ')}; the table has them all.`;
+  return `There was no room for all that stands at ${names.join(', ')}; the table has them all.`;
 }
 
 /** One run of a drawing in a line: pipe, flow and what is left at its end. */

@@ -16,7 +16,7 @@ describe('words that are not understood', () => {
   it.each([
     [
       [],
-      'no command came; expected one of pressure, check, explain, size, compare, takeoff, sheet, riser, schema, new, help',
+      'no command came; expected one of pressure, check, explain, size, compare, takeoff, sheet, riser, backup, restore, schema, new, help',
     ],
     [['presure', 'x'], 'there is no command presure; nearest: pressure'],
     [['--foo'], 'there is no option --foo; expected one of'],
