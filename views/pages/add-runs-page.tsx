@@ -63,7 +63,7 @@ export function AddRunsPage(props: {
                 See what each line becomes
               </button>
               {good ? (
-                <button type="submit" class="act" name="step" value="add">
+                <button type="submit" class="act" name="step" value="add" safe>
                   {`Add ${pasted.length} ${pasted.length === 1 ? 'run' : 'runs'}`}
                 </button>
               ) : (

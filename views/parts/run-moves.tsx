@@ -25,7 +25,6 @@ export function MoveFields({ run, refused }: { run: string; refused?: Refused | 
           name="move"
           value={move}
           aria-keyshortcuts={`Alt+Shift+${key}`}
-          safe
         >
           {label}
         </button>
@@ -59,9 +58,9 @@ export function RunKeys(): JSX.Element {
         {keys.map(([key, does]) => (
           <div>
             <dt>
-              <kbd safe>{key}</kbd>
+              <kbd>{key}</kbd>
             </dt>
-            <dd safe>{does}</dd>
+            <dd>{does}</dd>
           </div>
         ))}
       </dl>
