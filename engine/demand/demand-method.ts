@@ -41,9 +41,10 @@ export function demandMethod(choice: DemandChoice, task: DemandTask): DemandMeth
 /** By the fixture units of the profile, on its curve or on the job's own. */
 function byCode(choice: DemandChoice, { basis, profile, units, code }: DemandTask): DemandMethod {
   const own = choice.method === 'own-table' ? demandColumnOf(ownCurve(choice, units)) : undefined;
-  return unitsMethod(codeCount(profile), {
+  return unitsMethod({
     by: 'units',
     unit: 'wsfu',
+    count: codeCount(profile),
     ...code,
     table: {
       tank: own ?? demandColumnOf(profile.demandTank, 'Demand, flush-tank column'),
@@ -57,9 +58,10 @@ function byCode(choice: DemandChoice, { basis, profile, units, code }: DemandTas
 function byUnits(method: UnitsAndCurve, { basis, parent, ends, meet }: DemandTask): DemandMethod {
   const count = countOf(method);
   const column = demandColumnOf(method.curve);
-  return unitsMethod(count, {
+  return unitsMethod({
     by: 'units',
     unit: 'lu',
+    count,
     ...gatherUnits(count, parent, ends, meet),
     table: { tank: column, valve: column, roundUp: method.roundUp ?? basis.between === 'round-up' },
   });

@@ -3,12 +3,14 @@ import type { Fixture } from '../job/job.ts';
 import type { DemandTable } from './demand-table.ts';
 import type { ServedFlows } from './gather-flows.ts';
 import type { GatheredUnits } from './gather-units.ts';
+import type { UnitCount } from './unit-count.ts';
 
 /** Demand read off a table by the units of what a run serves. */
 export interface UnitsDemand extends GatheredUnits {
   readonly by: 'units';
   /** What the units are called; those of one code mean nothing to the table of another. */
   readonly unit: Extract<UnitId, 'wsfu' | 'lu'>;
+  readonly count: UnitCount;
   readonly table: DemandTable;
 }
 

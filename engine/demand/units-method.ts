@@ -1,12 +1,12 @@
 import type { DemandMethod, UnitsDemand } from './demand.ts';
 import { type DemandColumn, flowOfUnits } from './demand-table.ts';
 import type { ServedFlows } from './gather-flows.ts';
-import { type UnitCount, unitsOf } from './unit-count.ts';
+import { unitsOf } from './unit-count.ts';
 
 /** Demand by a table of units and its curve. */
-export function unitsMethod(count: UnitCount, from: UnitsDemand): DemandMethod {
+export function unitsMethod(from: UnitsDemand): DemandMethod {
   return {
-    counts: (fixture) => unitsOf(count, fixture) !== undefined,
+    counts: (fixture) => unitsOf(from.count, fixture) !== undefined,
     demand: (served) => ({
       from,
       flow: from.units.map((units, at) => flowOfRun(from, served, at, units)),

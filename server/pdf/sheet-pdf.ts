@@ -28,7 +28,6 @@ export interface Pdf {
  */
 export async function sheetPdf(sheet: Sheet): Promise<Pdf> {
   const page = pageSize(sheet.paper);
-  // The format asks for a date; a sheet without one has the first of 1970, which nobody takes for a day of printing.
   const day = new Date(sheet.date === '' ? 0 : `${sheet.date}T00:00:00Z`);
   const doc = new PDFDocument({
     size: [page.width, page.height],
@@ -44,7 +43,12 @@ export async function sheetPdf(sheet: Sheet): Promise<Pdf> {
       CreationDate: day,
     },
   });
-  for (const [name, bytes] of Object.entries(fonts())) doc.registerFont(name, bytes as Buffer);
+  // The library computes with a date, but what it cannot enumerate it does not write: a file has no day that nobody gave.
+  if (sheet.date === '') Object.defineProperty(doc.info, 'CreationDate', { enumerable: false });
+  for (const [name, bytes] of Object.entries(fonts())) {
+    // Opened in this order, and not as they are first measured: widths are remembered from one sheet to the next.
+    doc.registerFont(name, bytes as Buffer).font(name);
+  }
   const measure = measuredBy(doc);
   const pages = paginate(setSheet(sheet, page.roomWidth, measure), page.roomHeight);
   const done = collected(doc);

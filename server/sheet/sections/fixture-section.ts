@@ -1,17 +1,16 @@
-import { fixtureUnits } from '../../../engine/demand/unit-count.ts';
+import { unitsOf } from '../../../engine/demand/unit-count.ts';
 import type { Fixture, Network, Report } from '../../../engine/index.ts';
-import type { UnitSource } from '../../../engine/network/network.ts';
 import { fixtureKinds } from '../../../tables/fixtures/kinds.ts';
 import { profiles } from '../../../tables/profiles.ts';
 import type { SheetRow, SheetSection } from '../../../views/sheet.ts';
-import { citedText } from '../../../views/text/citation-text.ts';
 import { figure, fixed, unitSymbol } from '../../../views/text/figure.ts';
 import { figures, row, table, words } from '../blocks.ts';
+import { demandUnit, tableSource } from '../demand-sources.ts';
 
 /** The schedule: what each fixture counts and what it needs, with the tables that say so. */
 export function fixtureSection({ network }: Report): SheetSection {
   const { job, basis } = network;
-  const profile = profiles[basis.profile];
+  const unit = demandUnit(network);
   const schedule = table(
     'Fixtures',
     [
@@ -20,9 +19,9 @@ export function fixtureSection({ network }: Report): SheetSection {
       words('Kind'),
       words('Where'),
       figures('Count'),
-      figures('WSFU cold'),
-      figures('WSFU hot'),
-      figures('WSFU total'),
+      figures(`${unit} cold`),
+      figures(`${unit} hot`),
+      figures(`${unit} total`),
       figures(`Flow, ${unitSymbol('flow', job.units)}`),
       figures(`Needs, ${unitSymbol('pressure', job.units)}`),
       words('Asked by'),
@@ -30,19 +29,15 @@ export function fixtureSection({ network }: Report): SheetSection {
     job.fixtures.map((fixture) => fixtureRow(network, fixture)),
     [
       'Each fixture by itself, before what is counted as a group; private use unless another is said.',
-      `Units: ${citedText({ ...unitsCite(profile.fixtureUnits) })}.`,
-      `Flow and pressure: ${citedText({ ...unitsCite(profile.outlets) })}; the maker’s where typed.`,
+      `Units: ${tableSource(network.demand.from.count.table)}.`,
+      `Flow and pressure: ${tableSource(profiles[basis.profile].outlets)}; the maker’s where typed.`,
     ].join(' '),
   );
   return { id: 'fixtures', title: 'Fixture schedule', blocks: [schedule, ...groups(network)] };
 }
 
-function unitsCite(table: Parameters<typeof citedText>[0]['table']): Parameters<typeof citedText>[0] {
-  return { value: 0, printed: 0, unit: 'one', table, verified: table.verified };
-}
-
-function fixtureRow({ job, basis, inlets }: Network, fixture: Fixture): SheetRow {
-  const units = fixtureUnits(profiles[basis.profile], fixture);
+function fixtureRow({ job, demand, inlets }: Network, fixture: Fixture): SheetRow {
+  const units = unitsOf(demand.from.count, fixture);
   const side = (value: { readonly value: number } | undefined): string =>
     value === undefined ? '' : fixed(value.value, 2);
   const place = [job.levels.find(({ id }) => id === fixture.level)?.name, fixture.room];
@@ -66,14 +61,19 @@ function fixtureRow({ job, basis, inlets }: Network, fixture: Fixture): SheetRow
 
 /** Fixtures that the code counts together, and what for. */
 function groups(network: Network): SheetSection['blocks'] {
-  const { job, sources, runs } = network;
+  const { job, demand, runs } = network;
   if (job.groups.length === 0) return [];
-  const placed = sources.units.flatMap((list, at) =>
+  const placed = demand.from.sources.flatMap((list, at) =>
     list.filter((source) => source.what === 'group').map((source) => ({ source, run: runs[at]!.id })),
   );
   const rows = job.groups.map((group) => {
     const members = job.fixtures.filter((fixture) => fixture.group === group.id).map(({ id }) => id);
-    const counted = placed.filter(({ source }) => source.group === group.id).map(countedWords);
+    const counted = placed
+      .filter(({ source }) => source.group === group.id)
+      .map(
+        ({ source, run }) =>
+          `${source.column} ${fixed(source.value.value, 2)} ${demandUnit(network)} at run ${run}`,
+      );
     return row(
       group.name,
       group.kind.replace('-', ' '),
@@ -83,14 +83,4 @@ function groups(network: Network): SheetSection['blocks'] {
   });
   const columns = [words('Group'), words('Kind'), words('Fixtures'), words('Counted')];
   return [table('Groups', columns, rows)];
-}
-
-function countedWords({
-  source,
-  run,
-}: {
-  readonly source: Extract<UnitSource, { what: 'group' }>;
-  readonly run: string;
-}): string {
-  return `${source.column} ${fixed(source.value.value, 2)} WSFU at run ${run}`;
 }

@@ -1,8 +1,9 @@
-import type { Report } from '../../../engine/index.ts';
-import { profiles } from '../../../tables/profiles.ts';
+import type { Basis, Level, Report } from '../../../engine/index.ts';
 import type { SheetBlock, SheetSection } from '../../../views/sheet.ts';
 import { figuresApart, figureWithUnit, fixed, signedPressure } from '../../../views/text/figure.ts';
-import { paragraph } from '../blocks.ts';
+import { figures, paragraph, row, table } from '../blocks.ts';
+import { demandUnit } from '../demand-sources.ts';
+import { basisFacts } from './basis-facts.ts';
 
 /** The answer first, then what the job is and by which rules it was computed. */
 export function jobSection(report: Report, hash: string): SheetSection {
@@ -18,10 +19,13 @@ export function jobSection(report: Report, hash: string): SheetSection {
         rows: [
           ...note,
           ['Layout', report.network.scheme.name],
+          ...serviceDemand(report),
           ...basisFacts(report),
+          ...levelFacts(job.levels),
           ['Job file, SHA-256', hash],
         ],
       },
+      ...ownDemand(job.basis),
     ],
   };
 }
@@ -50,32 +54,29 @@ function restsOn(count: number): string {
   return `The worst path rests on ${values} from memory or common practice, not compared with a document.`;
 }
 
-function basisFacts({ network, solution }: Report): (readonly [string, string])[] {
-  const { basis, job } = network;
-  const { title, edition } = profiles[basis.profile];
-  const limit = (typed: string | undefined): string => typed ?? 'the code profile’s';
-  const demand =
-    network.size === 0
-      ? []
-      : [
-          [
-            'Demand at the service',
-            `${figureWithUnit(solution.flow[0]!, 'flow', job.units)} (${fixed(solution.units[0]!, 1)} WSFU)`,
-          ] as const,
-        ];
+function serviceDemand({ network, solution }: Report): (readonly [string, string])[] {
+  if (network.size === 0) return [];
+  const flow = figureWithUnit(solution.flow[0]!, 'flow', network.job.units);
+  const counted = `${fixed(network.demand.from.units[0]!, 1)} ${demandUnit(network)}`;
+  return [['Demand at the service', `${flow} (${counted})`]];
+}
+
+/** The finished floors on the job's datum. */
+function levelFacts(levels: readonly Level[]): (readonly [string, string])[] {
+  if (levels.length === 0) return [];
+  return [['Floors', levels.map(({ name, elevation }) => `${name} at ${elevation.typed}`).join('; ')]];
+}
+
+/** The table that a job brings along, as it was typed. */
+function ownDemand({ demand }: Basis): SheetBlock[] {
+  if (demand?.method !== 'own-table') return [];
+  const rows = demand.points.map((point) => row(String(point.units), point.flow.typed));
   return [
-    ['Code', `${title} ${edition}`],
-    ...demand,
-    ['Between table rows', basis.between === 'interpolate' ? 'straight line' : 'next row up'],
-    ['Friction', basis.friction === 'hazen-williams' ? 'Hazen-Williams' : 'Darcy-Weisbach'],
-    ['Water', `cold ${basis.coldTemperature.typed}, hot ${basis.hotTemperature.typed}`],
-    ['Pressure by height', basis.elevationFactor?.typed ?? 'density × gravity × height'],
-    [
-      'Fittings',
-      basis.fittingAllowancePercent === undefined
-        ? `counted as drawn, by ${basis.fittings === 'loss-coefficient' ? 'loss coefficient K' : 'equivalent length'}`
-        : `${basis.fittingAllowancePercent} % of the developed length`,
-    ],
-    ['Velocity limits', `cold ${limit(basis.velocityCold?.typed)}, hot ${limit(basis.velocityHot?.typed)}`],
+    table(
+      `Demand table of the job: ${demand.name}`,
+      [figures('WSFU'), figures('Flow')],
+      rows,
+      'As typed into the job; not compared with any document.',
+    ),
   ];
 }

@@ -3,6 +3,7 @@ import type { SheetSection } from '../../../views/sheet.ts';
 import { figure, fixed, unitSymbol } from '../../../views/text/figure.ts';
 import { endWords, pipeWords } from '../../../views/text/loss-step.ts';
 import { figures, row, table, words } from '../blocks.ts';
+import { demandUnit } from '../demand-sources.ts';
 
 /** Every run with its demand, what it loses and to what, and what is left at its end. */
 export function runSection({ network, solution }: Report): SheetSection {
@@ -16,7 +17,7 @@ export function runSection({ network, solution }: Report): SheetSection {
       `${pipeWords(run)}${network.hot[at] === 1 ? ', hot' : ''}`,
       figure(network.length[at]!, 'length', units),
       network.rise[at] === 0 ? '' : figure(network.rise[at]!, 'length', units),
-      fixed(solution.units[at]!, 1),
+      fixed(network.demand.from.units[at]!, 1),
       figure(solution.flow[at]!, 'flow', units),
       figure(solution.velocity[at]!, 'velocity', units),
       figure(solution.pipeLoss[at]!, 'pressure', units),
@@ -40,7 +41,7 @@ export function runSection({ network, solution }: Report): SheetSection {
           words('Pipe'),
           figures(`Length, ${unitSymbol('length', units)}`),
           figures(`Rise, ${unitSymbol('length', units)}`),
-          figures('WSFU'),
+          figures(demandUnit(network)),
           figures(`Flow, ${unitSymbol('flow', units)}`),
           figures(`Velocity, ${unitSymbol('velocity', units)}`),
           figures(`Pipe loss, ${pressure}`),
