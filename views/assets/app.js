@@ -25,6 +25,15 @@ function fieldsIn(element) {
   return element.querySelectorAll('input[id], select[id], textarea[id]');
 }
 
+function isBeingTyped(field, next) {
+  const held = sent.has(field.id) ? sent.get(field.id) : original(field);
+  if (current(field) !== held) return true;
+  // The answer has no blank at the end of a text, where the next word may be about to follow.
+  return (
+    field === document.activeElement && field.type !== 'checkbox' && field.value.trimEnd() === next.value
+  );
+}
+
 document.addEventListener('htmx:beforeRequest', (event) => {
   const form = event.target.closest('form');
   sent = new Map();
@@ -36,10 +45,8 @@ document.addEventListener('htmx:oobBeforeSwap', (event) => {
   const arriving = fragment.querySelector?.(`#${CSS.escape(target.id)}`);
   if (!arriving) return;
   for (const field of fieldsIn(target)) {
-    const held = sent.has(field.id) ? sent.get(field.id) : original(field);
-    if (current(field) === held) continue;
     const next = arriving.querySelector(`#${CSS.escape(field.id)}`);
-    if (!next) continue;
+    if (!next || !isBeingTyped(field, next)) continue;
     if (next.type === 'checkbox') next.checked = field.checked;
     else next.value = field.value;
   }
